@@ -18,6 +18,7 @@ PACKAGES := $(VENV)/.packages
 export NO_MKDOCS_2_WARNING := 1
 export PIP_DISABLE_PIP_VERSION_CHECK := 1
 export PYTHONUTF8 := 1
+export LC_ALL := C.UTF-8
 
 # An environment remembers the folder it was made in, so a folder that was moved or copied gets a new one.
 ifneq ($(wildcard $(PACKAGES)),)
@@ -47,3 +48,82 @@ $(READY): $(PACKAGES) pyproject.toml
 
 .PHONY: setup
 setup: $(READY) ## make .venv and nothing else
+
+BEZELBOOK := $(VENV)/bin/bezelbook
+
+.PHONY: site
+site: $(READY) ## check the book and build the site
+	@read=0; $(BEZELBOOK) check --book '$(BOOK)' || read=$$?; \
+	if [ $$read -ne 0 ] && [ $$read -ne 2 ]; then exit $$read; fi; \
+	$(BEZELBOOK) site --book '$(BOOK)'; \
+	if [ $$read -eq 2 ]; then \
+	  echo "The site is in site/, without the files named above: they could not be read. Mend them, then run make site again."; exit 2; fi
+	@echo "The site is in site/. Open site/index.html in a browser: it needs no server and no network."
+
+.PHONY: check
+check: $(READY) ## read the book and say what is wrong, contradicted or missing
+	@$(BEZELBOOK) check --book '$(BOOK)'
+
+.PHONY: schema
+schema: $(READY) ## write schema/ again after a kind changed
+	@$(BEZELBOOK) schema
+
+.PHONY: test
+test: lint browser ## everything that CI asks: style, types, layers, tests, coverage
+	@$(RUN) -m pytest --cov --cov-report=
+	@echo "Covered by the tests, branch by branch (values, kinds, reasoning and rules must be whole):"
+	@$(RUN) -m coverage report --format=total --fail-under=0 | sed 's/$$/ % of everything/'
+	@$(RUN) -m coverage report --fail-under=100 \
+	  --include='*/bezelbook/values/*,*/bezelbook/kinds/*,*/bezelbook/reasoning/*,*/bezelbook/rules/*' || { \
+	  echo "Some of it is not reached by any test: the lines and branches are named above."; exit 1; }
+	@echo "Everything holds: style, types, layers, tests and coverage."
+
+.PHONY: lint
+lint: $(READY) ## the quick part of make test: style, types, layers
+	@$(RUN) -m ruff check .
+	@$(RUN) -m ruff format --check . || { echo "make fmt mends that."; exit 1; }
+	@$(RUN) -m mypy
+	@$(VENV)/bin/lint-imports --no-logo
+
+.PHONY: browser
+browser:
+	@if [ -n "$${BEZELBOOK_CHROMIUM:-}" ] || command -v chromium >/dev/null; then :; \
+	elif [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; then \
+	  echo "Installing Debian's chromium for the browser tests."; \
+	  export DEBIAN_FRONTEND=noninteractive; \
+	  { apt-get update -qq && apt-get install -y -qq --no-install-recommends chromium fonts-liberation >/dev/null; } || \
+	    echo "That did not work, so the browser tests are going to fail."; \
+	else \
+	  echo "The browser tests need Chromium and are going to fail without it. On Debian: apt-get install chromium."; \
+	  echo "Where it has another name or place: BEZELBOOK_CHROMIUM=/path/to/it make test"; \
+	fi
+
+.PHONY: fmt
+fmt: $(READY) ## mend the style where a machine can
+	@$(RUN) -m ruff check --fix-only --quiet .
+	@$(RUN) -m ruff format .
+
+.PHONY: bench
+bench: $(READY) ## measure speed and memory on a made-up book
+	@test -f bench/__main__.py || { echo "There is nothing to measure yet: bench/ is empty."; exit 1; }
+	@$(RUN) bench
+
+.PHONY: fuzz
+fuzz: $(READY) ## the tests of laws, with new made-up cases and many more of them
+	@$(RUN) -m pytest --hypothesis-profile=long tests/laws
+	@echo "No law was broken."
+
+.PHONY: audit
+audit: $(READY) ## is what is installed what the lock names, and does it fit together
+	@$(RUN) -m pip check
+	@diff --label 'requirements.txt' --label 'installed' -U0 \
+	  <(sed -nE 's/^([a-z0-9.-]+==[^ ]+).*/\1/p' requirements.txt | sort) \
+	  <($(RUN) -m pip freeze --all --exclude-editable | tr 'A-Z_' 'a-z-' | sort)
+	@echo "What is installed is what requirements.txt names, and it fits together."
+
+.PHONY: lock
+lock: $(READY) ## write requirements.txt again after pyproject.toml changed; newer versions with UPGRADE=--upgrade
+	@CUSTOM_COMPILE_COMMAND='make lock' $(VENV)/bin/pip-compile --quiet $(UPGRADE) --generate-hashes --allow-unsafe \
+	  --strip-extras --no-emit-index-url --no-emit-find-links --no-emit-trusted-host \
+	  --all-build-deps --extra dev --output-file requirements.txt pyproject.toml
+	@echo "requirements.txt is written. The next command installs from it."
