@@ -61,7 +61,7 @@ def browser(chromium: str) -> Iterator[Browser]:
 
 @pytest.fixture
 def watch() -> Iterator[Watch]:
-    """What this test's pages asked for; the test fails if any of it was outside the site, or a script failed."""
+    """What this test's pages asked for; a request that leaves the site, or a script that fails, fails it."""
     seen = Watch()
     yield seen
     if seen.complaints():

@@ -1,0 +1,254 @@
+"""The shape of the project: what each part must have beside it, and what nothing may hold."""
+
+import ast
+import re
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+import yaml
+
+from bezelbook.kinds import KINDS, Kind
+
+ROOT = Path(__file__).resolve().parents[1]
+PACKAGE = ROOT / "generator" / "bezelbook"
+MADE = {
+    ".git",
+    ".venv",
+    "site",
+    "dist",
+    "__pycache__",
+    "node_modules",
+}  # and every folder with "cache" in its name
+
+
+def is_made(folder: Path) -> bool:
+    """Whether a command made this folder, so that it is no part of the project."""
+    at_top = folder.parent == ROOT
+    return "cache" in folder.name or (folder.name in MADE and (at_top or folder.name == "__pycache__"))
+
+
+def files_below(folder: Path) -> Iterator[Path]:
+    for entry in sorted(folder.iterdir()):
+        if entry.is_dir():
+            if not is_made(entry) and entry.name != ".hypothesis":
+                yield from files_below(entry)
+        else:
+            yield entry
+
+
+def folders_below(folder: Path) -> Iterator[Path]:
+    for entry in sorted(folder.iterdir()):
+        if entry.is_dir() and not is_made(entry):
+            yield entry
+            yield from folders_below(entry)
+
+
+def shown(path: Path) -> str:
+    return path.relative_to(ROOT).as_posix()
+
+
+def text_of(path: Path) -> str | None:
+    """What a text file says; None for any other file."""
+    try:
+        text = path.read_text(encoding="utf-8")
+    except UnicodeDecodeError:
+        return None
+    return None if "\0" in text else text
+
+
+PROJECT = tuple(files_below(ROOT))
+SOURCES = tuple(path for path in PROJECT if PACKAGE in path.parents)
+MODULES = tuple(path for path in SOURCES if path.suffix == ".py")
+RULES = tuple(path for path in MODULES if path.parent == PACKAGE / "rules" and path.name != "__init__.py")
+KIND_FOLDERS = tuple(
+    folder for folder in sorted((PACKAGE / "kinds").iterdir()) if (folder / "record.py").is_file()
+)
+
+by_path = pytest.mark.parametrize("module", MODULES, ids=shown)
+by_rule = pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.stem)
+by_kind = pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
+
+
+# --- the map ---
+
+
+def map_lines() -> list[str]:
+    """The lines of the folder map: the fenced block of DEVELOPERS.md that names the package."""
+    text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    blocks = re.findall(r"^```[^\n]*\n(.*?)^```", text, flags=re.MULTILINE | re.DOTALL)
+    maps = [block for block in blocks if re.search(r"^generator/bezelbook/", block, flags=re.MULTILINE)]
+    assert len(maps) == 1, "DEVELOPERS.md has one folder map, with whole paths from the top of the project"
+    return [line for line in maps[0].splitlines() if line.strip()]
+
+
+def mapped() -> dict[str, list[Path]]:
+    """For each path of the map, what it stands for; `<kind>` in it stands for any one name."""
+    found = {}
+    for path in (line.split()[0] for line in map_lines()):
+        matches = sorted(ROOT.glob(re.sub(r"<[^>]+>", "*", path.rstrip("/"))))
+        found[path] = [match for match in matches if match.is_dir()] if path.endswith("/") else matches
+    return found
+
+
+def test_every_line_of_the_map_says_what_is_there() -> None:
+    wordless = [line for line in map_lines() if not re.fullmatch(r"\S+ {2,}\S.*", line)]
+    assert wordless == []
+
+
+def test_every_path_of_the_map_exists() -> None:
+    assert [path for path, found in mapped().items() if not found] == []
+
+
+def test_every_part_of_the_tool_is_on_the_map() -> None:
+    on_map = {path for found in mapped().values() for path in found}
+    parts = [*folders_below(PACKAGE), *(module for module in MODULES if module.parent == PACKAGE)]
+    assert [shown(part) for part in parts if part not in on_map and part.name != "__init__.py"] == []
+
+
+def test_every_folder_at_the_top_is_on_the_map() -> None:
+    on_map = {path.relative_to(ROOT).parts[0] for found in mapped().values() for path in found}
+    tops = [folder.name for folder in sorted(ROOT.iterdir()) if folder.is_dir() and not is_made(folder)]
+    assert [top for top in tops if not top.startswith(".") and top not in on_map] == []
+
+
+# --- every module ---
+
+
+def has_its_own_test(module: Path) -> bool:
+    mirror = ROOT / "tests" / module.relative_to(PACKAGE).parent / f"test_{module.stem}.py"
+    return mirror.is_file()
+
+
+def test_every_module_has_its_test_at_the_mirrored_place() -> None:
+    exempt = set(RULES)  # a rule's cases are its test
+    untested = [m for m in MODULES if m.name != "__init__.py" and m not in exempt and not has_its_own_test(m)]
+    assert [shown(module) for module in untested] == []
+
+
+@by_path
+def test_a_module_says_in_one_sentence_what_it_knows(module: Path) -> None:
+    said = ast.get_docstring(ast.parse(module.read_text(encoding="utf-8")))
+    assert said, "it has no docstring"
+    if module in RULES:
+        said = said.partition("\n\n")[0]  # the rest of a rule's docstring is its page
+    assert said.endswith((".", "?"))
+    assert not re.search(r"\n\n|[.?!]\s+[A-Z]", said), "it is more than one sentence"
+
+
+def test_no_module_is_a_drawer_for_odds_and_ends() -> None:
+    drawers = {"util", "utils", "helper", "helpers", "common", "misc", "manager"}
+    scripts = [path for path in PROJECT if path.suffix in {".py", ".js"}]
+    found = [
+        path for path in scripts if drawers & {path.stem, path.parent.name, path.stem.removeprefix("test_")}
+    ]
+    assert [shown(path) for path in found] == []
+
+
+@pytest.mark.parametrize("source", SOURCES, ids=shown)
+def test_no_file_is_longer_than_a_person_reads_at_once(source: Path) -> None:
+    text = text_of(source)
+    assert text is None or text.count("\n") <= 250
+
+
+@by_path
+def test_no_function_is_longer_than_a_screen(module: Path) -> None:
+    functions = (
+        node
+        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8")))
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef)
+    )
+    long = {f.name: length for f in functions if (length := (f.end_lineno or f.lineno) - f.lineno + 1) > 40}
+    assert long == {}
+
+
+def test_the_plugin_only_wraps() -> None:
+    assert (PACKAGE / "mkdocs_plugin.py").read_text(encoding="utf-8").count("\n") < 60
+
+
+# --- every rule ---
+
+
+def test_the_rules_folder_holds_rules_and_their_cases_and_nothing_else() -> None:
+    modules = {rule.stem for rule in RULES}
+    cases = {path.name.removesuffix(".cases.yaml") for path in (PACKAGE / "rules").glob("*.cases.yaml")}
+    assert modules == cases
+    kept = {f"{name}.py" for name in modules} | {f"{name}.cases.yaml" for name in modules} | {"__init__.py"}
+    assert {path.name for path in SOURCES if PACKAGE / "rules" in path.parents} == kept
+
+
+@by_rule
+def test_a_rule_has_a_case_that_fires_a_clean_one_and_a_near_miss(rule: Path) -> None:
+    cases = yaml.safe_load(rule.with_suffix(".cases.yaml").read_bytes())["cases"]
+    kinds_of_case = {(case["expect"], case.get("near_miss", False)) for case in cases}
+    assert kinds_of_case >= {("fires", False), ("silent", False), ("silent", True)}
+    assert kinds_of_case <= {("fires", False), ("silent", False), ("silent", True)}
+
+
+@by_rule
+def test_a_rule_names_each_case_once(rule: Path) -> None:
+    names = [case["name"] for case in yaml.safe_load(rule.with_suffix(".cases.yaml").read_bytes())["cases"]]
+    assert all(names)
+    assert len(names) == len(set(names))
+
+
+# --- every kind ---
+
+
+def test_every_kind_folder_is_a_kind_of_the_book() -> None:
+    assert {folder.name for folder in KIND_FOLDERS} == {kind.name for kind in KINDS.values()}
+    others = [
+        f for f in folders_below(PACKAGE / "kinds") if f.parent == PACKAGE / "kinds" and f not in KIND_FOLDERS
+    ]
+    assert others == []
+
+
+@by_kind
+@pytest.mark.parametrize("beside", ["record.py", "example.yaml", "page.html"])
+def test_a_kind_has_its_model_its_example_and_its_page(kind: Kind, beside: str) -> None:
+    assert (PACKAGE / "kinds" / kind.name / beside).is_file()
+
+
+@by_kind
+def test_a_kind_has_its_schema_and_its_place_in_the_book(kind: Kind) -> None:
+    assert (ROOT / "schema" / f"{kind.name}.schema.json").is_file()
+    place = ROOT / "kb" / kind.folder
+    assert place.with_suffix(".yaml").is_file() if kind.single else place.is_dir()
+
+
+# --- what nothing may hold ---
+
+FORBIDDEN = {
+    # Patterns are written so that they do not match their own text.
+    "an unfinished place": r"\b(?:TO[D]O|FIX[M]E|X[X]X)\b",
+    "a package registry": (
+        r"pypi\.org|pythonhosted\.org|npmjs\.(?:com|org)|deb\.debian\.org|crates\.io|proxy\.golang\.org|rubygems\.org"
+    ),
+    "a path of one machine": r"(?<![\w.<>/-])/(?:work|root|home|Users)/|(?<!\w)[A-Z]:\\Users",
+    "a folder that is not in the project": r"\.\./shared\b",
+}
+
+
+@pytest.mark.parametrize("pattern", FORBIDDEN.values(), ids=FORBIDDEN.keys())
+def test_no_file_of_the_project_holds(pattern: str) -> None:
+    search = re.compile(pattern).search
+    found = [
+        f"{shown(path)}:{number}: {line.strip()[:100]}"
+        for path in PROJECT
+        for number, line in enumerate((text_of(path) or "").splitlines(), start=1)
+        if search(line)
+    ]
+    assert found == []
+
+
+def test_the_lock_names_every_dependency_with_its_hashes() -> None:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    wanted = [*project["dependencies"], *project["optional-dependencies"]["dev"]]
+    names = {re.split(r"[=<>!~;\[ ]", want)[0].lower() for want in wanted}
+    lock = (ROOT / "requirements.txt").read_text(encoding="utf-8")
+    pinned = set(re.findall(r"^([a-z0-9.-]+)==\S+ \\\n +--hash=sha256:", lock, flags=re.MULTILINE))
+    assert names - pinned == set()
+    assert len(pinned) == len(re.findall(r"^[a-z]", lock, flags=re.MULTILINE))
+    exact = {want for want in wanted if "==" in want}
+    assert {want for want in exact if f"\n{want} \\\n" not in f"\n{lock}"} == set()
