@@ -1,0 +1,44 @@
+"""What every record has in common: an id from its file name, and no field that the book does not know."""
+
+from typing import Annotated, TypeVar
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, Strict, StringConstraints
+
+from bezelbook.values.ident import Id
+
+T = TypeVar("T")
+
+Text = Annotated[str, StringConstraints(min_length=1, max_length=2000)]
+Name = Annotated[str, StringConstraints(min_length=1, max_length=120)]
+Many = Annotated[tuple[T, ...], Strict(strict=False)]
+# JSON Schema lets keys of any other shape through unless it is told not to.
+ById = Annotated[dict[Id, T], Field(json_schema_extra={"additionalProperties": False})]
+
+
+def _whole(value: object) -> object:
+    """A float without a fraction counts as whole, as JSON Schema has it; everything else is left to the model."""
+    return int(value) if isinstance(value, float) and value.is_integer() else value
+
+
+# Bounds stand before it: `Annotated[int, Field(ge=1), AsWhole]`. Behind it, the JSON schema would lose them.
+AsWhole = BeforeValidator(_whole)
+
+
+class Part(BaseModel):
+    """A piece of a record: frozen, and closed to fields that nobody defined."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+
+class Record(Part):
+    """One file of the book; `id` is the file's name and is never written inside it."""
+
+    id: Id = Field(description="The file's name without its ending; never written inside the file.")
+
+
+class Named(Record):
+    """A record that people call by name: a vehicle, a part, a mount."""
+
+    name: Name = Field(description="What the shop calls it. No maker's name.")
+    also: Many[Name] = Field(default=(), description="Other words people use for the same thing.")
+    about: Text | None = Field(default=None, description="Anything worth knowing, in a sentence or two.")

@@ -1,0 +1,249 @@
+"""Bounds on differences with either/or: whether any numbers satisfy them all, and how low each can go.
+
+Every constraint is either a *rise* (one number is at least another plus a constant) or an *either* (at least one of
+several numbers lies below another plus a constant). Such a set, once its choices are made, is closed under taking
+the smaller of two solutions, so it has a least solution, found by raising everything only as far as it must go.
+That is the longest-path form of a system of difference constraints (Bellman 1958; Cormen et al., "Introduction to
+Algorithms", difference constraints; from memory).
+
+Numbers are nanometres shifted left by `SHIFT` bits; the low bits count how many times "strictly more" was asked for.
+"""
+
+from collections.abc import Hashable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+
+SHIFT = 20
+STRICT = 1
+Number = Hashable
+
+
+def exactly(nanometres: int) -> int:
+    """A length in nanometres as this module counts it."""
+    return nanometres << SHIFT
+
+
+def nanometres(value: int) -> int:
+    """The length in whole nanometres behind a value of this module, rounded down past any "strictly more"."""
+    return value >> SHIFT
+
+
+@dataclass(frozen=True, slots=True)
+class Rise:
+    """`over` >= `under` + `by`; without `under`, `over` >= `by`."""
+
+    over: Number
+    under: Number | None
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
+class Under:
+    """`cell` < `need` + `by`; without `need`, `cell` < `by`."""
+
+    cell: Number
+    need: Number | None
+    by: int
+
+
+@dataclass(frozen=True, slots=True)
+class Either:
+    """At least one of these holds."""
+
+    options: tuple[Under, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """All of these hold."""
+
+    rises: tuple[Rise, ...] = ()
+    eithers: tuple[Either, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OneOf:
+    """At least one of these cases holds."""
+
+    cases: tuple[Case, ...]
+
+
+Constraint = Rise | Either | OneOf
+
+
+@dataclass(slots=True)
+class Leaf:
+    """One way through the choices, with its least solution."""
+
+    values: dict[Number, int]
+    rises: dict[Number, list[Rise]]
+    eithers: list[Either]
+    choices: list[OneOf]
+
+    def copy(self) -> "Leaf":
+        """The same leaf, to be lifted on its own."""
+        rises = {under: list(found) for under, found in self.rises.items()}
+        return Leaf(dict(self.values), rises, list(self.eithers), list(self.choices))
+
+    def at(self, number: Number | None) -> int:
+        """The least value of a number; 0 for the ground and for what nothing holds up."""
+        return 0 if number is None else self.values.get(number, 0)
+
+    def holds(self, one: Under) -> bool:
+        """Whether one option holds at the least values."""
+        return self.at(one.cell) < self.at(one.need) + one.by
+
+    def reach(self, start: Number) -> dict[Number, int]:
+        """How far above `start` each number is forced to stay, for every number that `start` can lift."""
+        reached = {start: 0}
+        moved = [start]
+        while moved:
+            onward = [(rise.over, reached[under] + rise.by) for under in moved for rise in self.rises.get(under, ())]
+            moved = []
+            for over, by in onward:
+                if by > reached.get(over, by - 1):
+                    reached[over] = by
+                    moved.append(over)
+        return reached
+
+    def fits(self, case: Case) -> bool:
+        """Whether a whole case holds at the least values."""
+        risen = all(self.at(rise.over) >= self.at(rise.under) + rise.by for rise in case.rises)
+        return risen and all(any(map(self.holds, either.options)) for either in case.eithers)
+
+
+@dataclass(slots=True)
+class Search:
+    """A search for solutions; `spent` counts its branches against `budget`, and past that it gives up deciding."""
+
+    budget: int = 3000
+    spent: int = field(default=0)
+
+    def leaves(self, constraints: Iterable[Constraint]) -> Iterator[Leaf]:
+        """The least solution of each consistent way through the choices, lazily.
+
+        A choice is made only where the least solution so far breaks it, so the smallest value of any number over
+        all leaves is the smallest it can have at all. When the budget runs out, what is left counts as consistent.
+        """
+        branch = Leaf({}, {}, [], [])
+        rises = _sorted_into(branch, constraints)
+        if _raise(branch, rises):
+            yield from self._explore(branch)
+
+    def consistent(self, constraints: Iterable[Constraint]) -> bool:
+        """Whether any numbers satisfy all the constraints; never a false no."""
+        return next(self.leaves(constraints), None) is not None
+
+    def _explore(self, branch: Leaf) -> Iterator[Leaf]:
+        self.spent += 1
+        if self.spent > self.budget:
+            yield branch
+            return
+        broken = _first_broken(branch)
+        if broken is None:
+            yield branch
+            return
+        for case in _ways_out(branch, broken):
+            following = branch.copy()
+            if isinstance(broken, OneOf):
+                following.choices.remove(broken)
+            following.eithers.extend(case.eithers)
+            if _raise(following, case.rises):
+                yield from self._explore(following)
+
+
+def _sorted_into(branch: Leaf, constraints: Iterable[Constraint]) -> list[Rise]:
+    rises: list[Rise] = []
+    for constraint in constraints:
+        if isinstance(constraint, Rise):
+            rises.append(constraint)
+        elif isinstance(constraint, Either):
+            branch.eithers.append(constraint)
+        else:
+            branch.choices.append(constraint)
+    return rises
+
+
+def _raise(branch: Leaf, rises: Iterable[Rise]) -> bool:
+    """Add rises and lift every number to its new least value; False when one would have to exceed itself.
+
+    A chain of lifts that is longer than there are numbers has come round to where it began, and would never end.
+    """
+    lifted = [rise.over for rise in rises if _add(branch, rise)]
+    rounds = 0
+    while lifted:
+        rounds += 1
+        if rounds > len(branch.values):
+            return False
+        onward = [rise for under in lifted for rise in branch.rises.get(under, ())]
+        lifted = list(dict.fromkeys(rise.over for rise in onward if _lift(branch, rise)))
+    return True
+
+
+def _add(branch: Leaf, rise: Rise) -> bool:
+    if rise.under is not None:
+        branch.rises.setdefault(rise.under, []).append(rise)
+    return _lift(branch, rise)
+
+
+def _lift(branch: Leaf, rise: Rise) -> bool:
+    wanted = branch.at(rise.under) + rise.by
+    if wanted <= branch.at(rise.over):
+        return False
+    branch.values[rise.over] = wanted
+    return True
+
+
+def _first_broken(branch: Leaf) -> Either | OneOf | None:
+    for either in branch.eithers:
+        if not any(map(branch.holds, either.options)):
+            return either
+    for choice in branch.choices:
+        if not any(map(branch.fits, choice.cases)):
+            return choice
+    return None
+
+
+def _ways_out(branch: Leaf, broken: Either | OneOf) -> tuple[Case, ...]:
+    """What could mend it, least lifting first; a number below a plain constant cannot be mended by lifting."""
+    if isinstance(broken, OneOf):
+        return broken.cases
+    liftable = [one for one in broken.options if one.need is not None]
+    liftable.sort(key=lambda one: branch.at(one.cell) - one.by - branch.at(one.need))
+    return tuple(Case((Rise(one.need, one.cell, STRICT - one.by),)) for one in liftable)
+
+
+def lowest(leaves: Iterable[Leaf], number: Number) -> int:
+    """The smallest value that a number can have over these leaves; 0 when nothing holds it up."""
+    return min((leaf.at(number) for leaf in leaves), default=0)
+
+
+def ceiling(leaf: Leaf, number: Number) -> int | None:
+    """The value that a number stays under in one leaf, as far as plain upper bounds tell; None when none does.
+
+    Lifting the number lifts whatever it holds up, and breaks an either once all of its options are broken.
+    """
+    reached = leaf.reach(number)
+    tops = _tops(leaf.eithers)
+    breaking = (_breaks_at(leaf, reached, either, tops) for either in leaf.eithers)
+    return min((at for at in breaking if at is not None), default=None)
+
+
+def _breaks_at(leaf: Leaf, reached: dict[Number, int], either: Either, tops: Mapping[Number, int]) -> int | None:
+    at = 0
+    for one in either.options:
+        limit = one.by if one.need is None else one.by + tops[one.need] if one.need in tops else None
+        if limit is None or (one.cell not in reached and leaf.at(one.cell) < limit):
+            return None
+        if leaf.at(one.cell) < limit:
+            at = max(at, limit - reached[one.cell])
+    return at
+
+
+def _tops(eithers: Iterable[Either]) -> dict[Number, int]:
+    """The numbers that have a plain upper bound, each with its lowest."""
+    tops: dict[Number, int] = {}
+    for either in eithers:
+        only = either.options[0]
+        if len(either.options) == 1 and only.need is None:
+            tops[only.cell] = min(only.by, tops.get(only.cell, only.by))
+    return tops

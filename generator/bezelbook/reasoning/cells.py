@@ -1,0 +1,182 @@
+"""The numbers a fit is about: the room in each state, the hole a mount presents, and the sizes of a part."""
+
+from typing import Literal, NamedTuple
+
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Rise, Under, exactly
+from bezelbook.reasoning.builds import Build, bearing_axes, builds
+from bezelbook.reasoning.evidence import ANY_CUT, UNCUT
+from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.needs import Need, Needs
+from bezelbook.values.span import Span
+from bezelbook.values.words import Ninth
+
+Loom = Literal["behind", "aside"]
+
+
+class RoomCell(NamedTuple):
+    """A clear width or height, or the depth of one ninth, of the bare opening in one state.
+
+    `loom` is None for a width or height, which it does not change.
+    """
+
+    build: Build
+    cut: str
+    loom: Loom | None
+    size: str
+
+
+class HoleCell(NamedTuple):
+    """A size of the hole that a mount presents, the same in every car."""
+
+    mount: str
+    size: str
+
+
+class PresentedCell(NamedTuple):
+    """The depth of a ninth as seen through a stack whose offset has a ±."""
+
+    stack: tuple[str, ...]
+    room: RoomCell
+
+
+class PartSize(NamedTuple):
+    """One need of a part whose size has a ±."""
+
+    key: str
+    need: Need
+
+
+Cell = RoomCell | HoleCell | PresentedCell | PartSize
+
+
+class Demand(NamedTuple):
+    """A part's `need` must be no larger than `cell` plus `shift` nanometres; `ninth` for a depth."""
+
+    need: Need
+    cell: Cell
+    shift: int
+    ninth: Ninth | None
+
+
+class Setting(NamedTuple):
+    """One build, one way of fitting."""
+
+    build: Build
+    stack: Stack
+    cut: str
+    loom: Loom
+    plugs_on: bool
+
+
+class Frame(NamedTuple):
+    """One place of one vehicle, with the builds that make a difference to its room."""
+
+    book: KnowledgeBase
+    vehicle: Vehicle
+    place: str
+    builds: tuple[Build, ...]
+
+    @property
+    def nose_framed(self) -> bool:
+        """Whether the car's own bezel frames the nose of what sits here."""
+        place = self.vehicle.places.get(self.place)
+        return place is not None and place.kind == "opening behind a bezel"
+
+
+def frame_of(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Frame:
+    """The frame of a place."""
+    return Frame(book, vehicle, place, builds(vehicle, bearing_axes(vehicle, place, "room")))
+
+
+def demands(frame: Frame, needs: Needs, setting: Setting) -> tuple[tuple[Demand, ...], tuple[Demand, ...]]:
+    """What a part asks of the room in a setting: what certainly, and at which ninth its plug may leave.
+
+    The second tuple is empty when the plugs are off, has one demand when the exit is known, and otherwise one for
+    each ninth it might be.
+    """
+    front = tuple(
+        Demand(need, hole_cell(setting, need), 0, None)
+        for need in ("width", "height", "nose width", "nose height")
+        if need in needs.asked and (need in setting.stack.holes or frame.nose_framed or "nose" not in need)
+    )
+    if "depth" not in needs.asked:
+        return front, ()
+    body = tuple(_deep("depth", setting, ninth) for ninth in setting.stack.ninths)
+    exits = (needs.exit,) if needs.exit else setting.stack.ninths
+    return front + body, tuple(_deep("plug", setting, ninth) for ninth in exits) if setting.plugs_on else ()
+
+
+def hole_cell(setting: Setting, size: str) -> Cell:
+    """Where a width or height is met: the hole of the last mount that frames it, else the bare opening."""
+    if size in setting.stack.holes:
+        return HoleCell(setting.stack.holes[size][0], size)
+    return RoomCell(setting.build, setting.cut, None, size)
+
+
+def depth_cell(setting: Setting, ninth: Ninth) -> tuple[Cell, int]:
+    """Where the depth of a ninth is met in a setting, and the nanometres that an exactly known offset adds to it."""
+    room = RoomCell(setting.build, setting.cut, setting.loom, ninth)
+    offset = setting.stack.offset
+    if offset.exact and offset.low is not None:
+        return room, offset.low
+    return PresentedCell(setting.stack.key, room), 0
+
+
+def _deep(need: Need, setting: Setting, ninth: Ninth) -> Demand:
+    cell, shift = depth_cell(setting, ninth)
+    return Demand(need, cell, shift, ninth)
+
+
+def structure(cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs, ...]) -> list[Constraint]:
+    """What always holds between these numbers: states in order, offsets, holes and part sizes within their ±."""
+    rooms = cells | {cell.room for cell in cells if isinstance(cell, PresentedCell)}
+    constraints: list[Constraint] = list(_ordered([cell for cell in rooms if isinstance(cell, RoomCell)]))
+    offsets = {stack.key: stack.offset for stack in stacks}
+    holes = {(mount, size): span for stack in stacks for size, (mount, span) in stack.holes.items()}
+    for cell in sorted(cells, key=repr):
+        if isinstance(cell, PresentedCell):
+            constraints += between(cell, cell.room, offsets[cell.stack])
+        elif isinstance(cell, HoleCell):
+            constraints += between(cell, None, holes[cell.mount, cell.size])
+    for needs in varying:
+        constraints += _part(needs)
+    return constraints
+
+
+def between(cell: Cell, base: Cell | None, span: Span) -> list[Constraint]:
+    """`cell` minus `base` lies within a span of nanometres; without `base`, `cell` does."""
+    ends: list[Constraint] = []
+    give = 0 if span.exact else STRICT
+    if span.low is not None:
+        ends.append(Rise(cell, base, exactly(span.low) + give))
+    if span.high is not None and base is not None:
+        ends.append(Rise(base, cell, give - exactly(span.high)))
+    if span.high is not None and base is None:
+        ends.append(Either((Under(cell, None, exactly(span.high) + (1 - give)),)))
+    return ends
+
+
+def _part(needs: Needs) -> list[Constraint]:
+    depth, plug = PartSize(needs.key, "depth"), PartSize(needs.key, "plug")
+    sizes: list[Constraint] = []
+    for need, span in needs.spans.items():
+        if need != "plug":
+            sizes += between(PartSize(needs.key, need), None, span)
+    over = needs.plug_over_body
+    return sizes + between(plug, depth, Span(over.low or 0, over.high))
+
+
+def _ordered(rooms: list[RoomCell]) -> list[Constraint]:
+    """Cutting never takes room away, and neither does moving the loom aside."""
+    groups: dict[tuple[Build, str], list[RoomCell]] = {}
+    for room in sorted(rooms, key=repr):
+        groups.setdefault((room.build, room.size), []).append(room)
+    pairs = ((mean, roomy) for group in groups.values() for mean in group for roomy in group if mean != roomy)
+    return [Rise(roomy, mean, 0) for mean, roomy in pairs if _no_roomier(mean, roomy)]
+
+
+def _no_roomier(mean: RoomCell, roomy: RoomCell) -> bool:
+    cut = mean.cut in (roomy.cut, UNCUT) or roomy.cut == ANY_CUT
+    return cut and mean.loom in (roomy.loom, "behind")

@@ -1,0 +1,178 @@
+"""What a standing note says of the room, written as bounds."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import product
+from math import prod
+
+from bezelbook.kinds.note.record import Measured, RoomReading, Tried
+from bezelbook.kinds.shop.record import Tools
+from bezelbook.reasoning.bounds import STRICT, Case, Constraint, Either, OneOf, Rise, Under, exactly
+from bezelbook.reasoning.cells import Cell, Demand, Frame, PartSize, Setting, between, demands, depth_cell, hole_cell
+from bezelbook.reasoning.evidence import Standing, refused_reading
+from bezelbook.reasoning.mounting import BARE, HOLES
+from bezelbook.reasoning.needs import Needs, needs_of_note
+from bezelbook.values.quantity import Quantity
+from bezelbook.values.span import Span, around, span_of
+from bezelbook.values.words import NINTHS, Ninth
+
+# A note that leaves more ways open than this keeps only what it says outright: still true, merely less.
+MOST_CASES = 81
+NEED_BY_REASON = {
+    "depth": ("depth", "plug"),
+    "width": ("width",),
+    "height": ("height",),
+    "nose": ("nose width", "nose height"),
+    "plug": ("plug",),
+}
+
+
+def claim(frame: Frame, standing: Standing, varying: frozenset[str]) -> tuple[Constraint, ...]:
+    """The bounds that a standing note sets; none when it says nothing that could be compared.
+
+    The sizes of a part whose key is in `varying` are numbers of their own, shared by all notes about it; for any other,
+    the end of its ± at which the note is certainly true is used.
+    """
+    note, stack = standing.note, standing.stack
+    if stack is None:
+        return ()
+    settings = [Setting(build, stack, standing.cut, standing.loom, standing.plugs_on) for build in standing.builds]
+    if isinstance(note, Measured):
+        return one_of(case for setting in settings for case in _readings(frame, note, setting))
+    needs = needs_of_note(frame.book, note)
+    ways = [_tried(frame, note, needs, setting) for setting in settings]
+    if standing.says == "goes in":
+        return one_of(Case(fit(way.met, needs, varying) + way.rises, way.eithers) for way in ways)
+    refused = misfit([demand for way in ways for demand in _blamed(note, way)], needs, varying)
+    gaps = [Case(way.rises, way.eithers) for way in ways]
+    return refused + (one_of(gaps) if all(gap.rises or gap.eithers for gap in gaps) else ())
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """One build a tried note may have been made in: what was asked of the room there, and "by so much" as bounds."""
+
+    met: tuple[Demand, ...]
+    asked: tuple[Demand, ...]
+    rises: tuple[Rise, ...]
+    eithers: tuple[Either, ...]
+
+
+def fit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Rise, ...]:
+    """The room meets every one of these demands."""
+    rises = (_at_least(demand, needs, varying) for demand in wanted)
+    return tuple(rise for rise in rises if rise is not None)
+
+
+def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Constraint, ...]:
+    """The room falls short of at least one of these demands; no bound when a need among them has no known end."""
+    options = [_short_of(demand, needs, varying) for demand in wanted]
+    known = tuple(option for option in options if option is not None)
+    return (Either(known),) if len(known) == len(options) else ()
+
+
+def one_of(cases: Iterable[Case]) -> tuple[Constraint, ...]:
+    """At least one of these cases holds; a single case holds outright."""
+    found = tuple(dict.fromkeys(cases))
+    return (*found[0].rises, *found[0].eithers) if len(found) == 1 else (OneOf(found),)
+
+
+def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise | None:
+    if needs.key_of(demand.need) in varying:
+        return Rise(demand.cell, PartSize(needs.key_of(demand.need), demand.need), -exactly(demand.shift))
+    span = needs.spans[demand.need]
+    if span.low is None:
+        return None
+    return Rise(demand.cell, None, exactly(span.low - demand.shift) + (0 if span.exact else STRICT))
+
+
+def _short_of(demand: Demand, needs: Needs, varying: frozenset[str]) -> Under | None:
+    if needs.key_of(demand.need) in varying:
+        return Under(demand.cell, PartSize(needs.key_of(demand.need), demand.need), -exactly(demand.shift))
+    span = needs.spans[demand.need]
+    return None if span.high is None else Under(demand.cell, None, exactly(span.high - demand.shift))
+
+
+def _tried(frame: Frame, note: Tried, needs: Needs, setting: Setting) -> _Way:
+    sure, plug = demands(frame, needs, setting)
+    met = sure + (plug if len(plug) == 1 else ())
+    rises, eithers = _gap(frame, note, needs, met if len(plug) < 2 else ())
+    return _Way(met, sure + plug, rises, eithers)
+
+
+def _blamed(note: Tried, way: _Way) -> tuple[Demand, ...]:
+    """The demands of which one was not met."""
+    if note.reason is None:
+        return way.asked
+    named = (demand for demand in way.asked if demand.need in NEED_BY_REASON[note.reason])
+    return tuple(demand for demand in named if not note.where or demand.ninth is None or demand.ninth in note.where)
+
+
+def _gap(
+    frame: Frame, note: Tried, needs: Needs, wanted: tuple[Demand, ...]
+) -> tuple[tuple[Rise, ...], tuple[Either, ...]]:
+    """By so much, at one named spot, is a reading of the room there against the size of what was tried."""
+    fitted = note.verdict != "does not"
+    gap = note.to_spare if fitted else note.short_by
+    spot = _spot(note, wanted)
+    if gap is None or spot is None or not needs.spans[spot.need].known:
+        return (), ()
+    by = around(gap.base, gap.give if gap.give is not None else frame.book.shop.tools.none.base)
+    need = needs.spans[spot.need]
+    return _bounded(spot.cell, need.plus(by) if fitted else need.minus(by), spot.shift)
+
+
+def _spot(note: Tried, wanted: tuple[Demand, ...]) -> Demand | None:
+    """The one demand that "by so much" speaks of: the named side of the hole, or the deepest thing at one ninth."""
+    if note.reason in ("width", "height"):
+        return next((demand for demand in wanted if demand.need == note.reason), None)
+    at = [demand for demand in wanted if demand.ninth is not None and demand.ninth in note.where]
+    return at[-1] if len(note.where) == 1 and at else None
+
+
+def _bounded(cell: Cell, span: Span, shift: int) -> tuple[tuple[Rise, ...], tuple[Either, ...]]:
+    """`cell` plus `shift` lies within the span."""
+    bounds = between(cell, None, span.minus(Span(shift, shift)))
+    rises = tuple(bound for bound in bounds if isinstance(bound, Rise))
+    return rises, tuple(bound for bound in bounds if isinstance(bound, Either))
+
+
+def _readings(frame: Frame, note: Measured, setting: Setting) -> list[Case]:
+    """The cases a measuring note leaves open in one build; a depth without its ninth may be any of them."""
+    ways = [list(_reading(frame, setting, reading)) for reading in note.readings]
+    if prod(map(len, ways)) > MOST_CASES:
+        ways = [found for found in ways if len(found) == 1]
+    return [
+        Case(tuple(rise for case in cases for rise in case.rises), tuple(one for case in cases for one in case.eithers))
+        for cases in product(*ways)
+    ]
+
+
+def _reading(frame: Frame, setting: Setting, reading: RoomReading) -> Iterator[Case]:
+    if refused_reading(reading, setting.stack) or reading.of not in (*HOLES, "depth"):
+        yield Case()
+        return
+    span = reading_span(frame.book.shop.tools, reading)
+    if reading.of != "depth":
+        yield Case(*_bounded(hole_cell(setting, reading.of), span, 0))
+    else:
+        at = setting if reading.datum == "kit seat" else setting._replace(stack=BARE)
+        zones: tuple[Ninth, ...] = NINTHS if reading.zones == "all" else reading.zones
+        for way in (zones,) if zones else ((ninth,) for ninth in NINTHS):
+            yield _depths(at, way, span)
+
+
+def _depths(setting: Setting, zones: tuple[Ninth, ...], span: Span) -> Case:
+    rises: tuple[Rise, ...] = ()
+    eithers: tuple[Either, ...] = ()
+    for ninth in zones:
+        cell, shift = depth_cell(setting, ninth)
+        more_rises, more_eithers = _bounded(cell, span, shift)
+        rises, eithers = rises + more_rises, eithers + more_eithers
+    return Case(rises, eithers)
+
+
+def reading_span(tools: Tools, reading: RoomReading) -> Span:
+    """Where the true value lies: within the reading's own ±, else within the house ± of its tool."""
+    house: Quantity = getattr(tools, (reading.tool or "none").replace(" ", "_"))
+    return span_of(reading.reads, house.base)

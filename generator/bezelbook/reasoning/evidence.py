@@ -1,0 +1,141 @@
+"""Which notes of a place stand, for which builds and state, and which are only quoted beside them and why."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal
+
+from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.builds import Build, bearing_axes, builds, known_splits, matching
+from bezelbook.reasoning.mounting import BARE, Stack, stack_of
+from bezelbook.reasoning.slip import slips
+from bezelbook.values.words import STRONG
+
+Says = Literal["goes in", "does not", "reading"]
+UNCUT = "nothing"
+# The most generous end of the cut axis: whatever was cut, there was no more room than this.
+ANY_CUT = "anything"
+ROOM_REASONS = (None, "depth", "width", "height", "nose", "plug")
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Standing:
+    """A strong note that binds the room, read at the end of each blank axis at which it is certainly true.
+
+    `builds` are the builds the car may be; `stack` is None when the mounts were left blank, and then the note says
+    nothing about the bare opening.
+    """
+
+    note: Tried | Measured
+    says: Says
+    builds: tuple[Build, ...]
+    stack: Stack | None
+    cut: str
+    loom: Literal["behind", "aside"]
+    plugs_on: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """A note that binds nothing, with the reason in the shop's words."""
+
+    note: AnyNote
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """The notes at a place, sorted: `standing` bind, `weak` are quoted, `aside` wait for somebody to confirm them."""
+
+    standing: tuple[Standing, ...]
+    weak: tuple[Beside, ...]
+    aside: tuple[Beside, ...]
+
+
+def evidence_at(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Evidence:
+    """What the notes at one place amount to: every note that says anything of its room is in one of the lists."""
+    notes = [note for note in book.notes_at(vehicle.id, place) if isinstance(note, Tried | Measured)]
+    replaced = {note.replaces: note.id for note in notes if note.replaces}
+    standing: list[Standing] = []
+    weak: list[Beside] = []
+    aside: list[Beside] = []
+    for note in notes:
+        why_aside = _why_aside(note, replaced)
+        why_weak = _why_weak(note)
+        if why_aside:
+            aside.append(Beside(note, why_aside))
+        elif why_weak:
+            weak.append(Beside(note, why_weak))
+        else:
+            standing.append(standing_of(book, vehicle, note))
+    return Evidence(tuple(standing), tuple(weak), tuple(aside))
+
+
+def standing_of(book: KnowledgeBase, vehicle: Vehicle, note: Tried | Measured) -> Standing:
+    """How a strong note binds: blank axes at the generous end of a yes and at the mean end of a no."""
+    axes = bearing_axes(vehicle, note.place, "room")
+    known = known_splits(vehicle, note.splits, note.year)
+    every = builds(vehicle, axes)
+    cars = matching(every, known) or every
+    if isinstance(note, Measured):
+        bare = stack_of(book, _mounts(note) or ())
+        return Standing(note, "reading", cars, bare, note.cut or UNCUT, note.loom or "aside", plugs_on=False)
+    mounts = _mounts(note)
+    stack = None if mounts is None else stack_of(book, mounts)
+    if note.verdict == "does not":
+        return Standing(note, "does not", cars, stack, note.cut or UNCUT, note.loom or "behind", note.plugs != "off")
+    plugs_on = note.plugs == "on" or (note.plugs is None and note.sure == "fitted")
+    return Standing(note, "goes in", cars, stack, note.cut or ANY_CUT, note.loom or "aside", plugs_on)
+
+
+def witnesses(notes: Iterable[AnyNote]) -> int:
+    """How many independent jobs these notes are: distinct job tags, else distinct author, day and vehicle."""
+    return len(
+        {(note.job,) if note.job else (note.author, note.date, getattr(note, "vehicle", None)) for note in notes}
+    )
+
+
+def refused_reading(reading: RoomReading, stack: Stack) -> str | None:
+    """Why a reading cannot be compared with the others, or None when it can."""
+    if reading.tool == "eye":
+        return "was read by eye"
+    if reading.of != "depth":
+        return None
+    if reading.datum is None:
+        return "does not say from which face it was measured"
+    if reading.datum == "sub-dash face" or (reading.datum == "kit seat" and stack != BARE):
+        return None
+    return f"was measured from the {reading.datum}, not from the sub-dash face"
+
+
+def _mounts(note: Tried | Measured) -> tuple[str, ...] | None:
+    return () if note.mounts == "none" else note.mounts
+
+
+def _why_aside(note: Tried | Measured, replaced: dict[str, str]) -> str | None:
+    if note.id in replaced:
+        return f"replaced by {replaced[note.id]}"
+    found = slips(note)
+    if not found:
+        return None
+    slip = found[0]
+    low, high = slip.usual_mm
+    return (
+        f"{slip.field} {slip.typed} is outside the usual {low} to {high} mm, so it waits until somebody reads it back"
+    )
+
+
+def _why_weak(note: Tried | Measured) -> str | None:
+    if isinstance(note, Measured):
+        by_eye = all(reading.tool == "eye" for reading in note.readings)
+        return "read by eye" if by_eye else None
+    if note.verdict == "not tried":
+        return "not tried"
+    if note.sure not in STRONG:
+        return f"only {note.sure}"
+    if note.verdict == "goes in if" and note.cut in (None, UNCUT):
+        return f"on a condition: {note.condition or 'not said which'}"
+    if note.verdict == "does not" and note.reason not in ROOM_REASONS:
+        return f"did not go in because of {note.reason}, which is not a matter of room"
+    return None

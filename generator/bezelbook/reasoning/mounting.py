@@ -1,0 +1,81 @@
+"""Mounts as maps from the bare opening to the room a part meets: the hole they present and how far they hold it out."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from bezelbook.kinds.mount.record import Mount
+from bezelbook.knowledge_base import KnowledgeBase, folded
+from bezelbook.values.quantity import Quantity
+from bezelbook.values.span import NOTHING, UNKNOWN, Span, span_of
+from bezelbook.values.words import NINTHS, Ninth
+
+HOLES: Mapping[str, str] = {
+    "width": "width",
+    "height": "height",
+    "nose width": "nose_width",
+    "nose height": "nose_height",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Stack:
+    """Mounts in order, nearest the car first, as one map.
+
+    `offset` is how far the part is held out, a span in nanometres (negative is recessed); `holes` gives for each
+    size that some mount frames the mount's key and its span; `ninths` are those that lie behind the hole; `strange`
+    are the words that name no mount of the book, whose map is unknown.
+    """
+
+    key: tuple[str, ...] = ()
+    offset: Span = NOTHING
+    holes: Mapping[str, tuple[str, Span]] = field(default_factory=dict)
+    ninths: tuple[Ninth, ...] = NINTHS
+    strange: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> str:
+        """The stack as a person says it."""
+        return " and ".join(self.key) if self.key else "no mount"
+
+
+BARE = Stack()
+
+
+def stack_of(book: KnowledgeBase, mounts: tuple[str, ...]) -> Stack:
+    """The map of mounts named by id or by words, nearest the car first."""
+    stack = BARE
+    for words in mounts:
+        mount = book.mount_named(words)
+        stack = _strange(stack, words) if mount is None else _mounted(stack, mount, book.shop.tools.bench_caliper.base)
+    return stack
+
+
+def _mounted(stack: Stack, mount: Mount, house: int) -> Stack:
+    framed = {
+        hole: (mount.id, _span(size, house))
+        for hole, name in HOLES.items()
+        if (size := getattr(mount.presents, name)) is not None
+    }
+    return Stack(
+        (*stack.key, mount.id),
+        stack.offset.plus(_offset(mount, house)),
+        {**stack.holes, **framed},
+        mount.presents.ninths or stack.ninths,
+        stack.strange,
+    )
+
+
+def _offset(mount: Mount, house: int) -> Span:
+    if mount.proud is not None:
+        return NOTHING if mount.proud.typed == "flush" else _span(mount.proud, house)
+    return UNKNOWN if mount.thickness is None else _span(mount.thickness, house)
+
+
+def _strange(stack: Stack, words: str) -> Stack:
+    key = f'"{folded(words)}"'
+    holes = dict.fromkeys(HOLES, (key, UNKNOWN))
+    return Stack((*stack.key, key), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
+
+
+def _span(size: Quantity, house: int) -> Span:
+    return UNKNOWN if size.by == "printed" or (size.by is None and size.give is None) else span_of(size, house)

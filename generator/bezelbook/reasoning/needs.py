@@ -1,0 +1,136 @@
+"""What a thing asks of a dash opening: how wide, how high, how deep, and how deep where its plug leaves."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Literal, get_args
+
+from bezelbook.kinds.head_unit.record import HeadUnit
+from bezelbook.kinds.note.record import Tried
+from bezelbook.kinds.note.state import Sizes
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.values.quantity import Quantity
+from bezelbook.values.span import NOTHING, UNKNOWN, Span, span_of
+from bezelbook.values.words import Ninth
+
+Need = Literal["width", "height", "nose width", "nose height", "depth", "plug"]
+NEEDS: tuple[Need, ...] = get_args(Need)
+# A record's field for each need; a note's or a question's sizes use the same words without "body".
+RECORD_FIELDS: Mapping[Need, str] = {
+    "width": "body_width",
+    "height": "body_height",
+    "nose width": "nose_width",
+    "nose height": "nose_height",
+    "depth": "body_depth",
+    "plug": "plug_and_bend",
+}
+SIZE_FIELDS: Mapping[Need, str] = {need: name.removeprefix("body_") for need, name in RECORD_FIELDS.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What one thing asks for, each need a span in nanometres.
+
+    `key` says whose sizes these are: two needs with one key are the same thing on the bench, whatever its ±. Needs in
+    `borrowed` are another thing's own, under that thing's key.
+    `depth` is the body with anything that stands out behind it; `plug` is the whole depth at the ninth where the plug
+    leaves (`exit`; None when nobody said). A need that is unknown has an unbounded span; if only its printed figure is
+    known, that figure is in `printed`. `asked` holds the needs that bear on the question: all of them for a record.
+    """
+
+    key: str
+    name: str
+    spans: Mapping[Need, Span]
+    exit: Ninth | None = None
+    printed: Mapping[Need, int] = field(default_factory=dict)
+    asked: frozenset[Need] = frozenset(NEEDS)
+    plug_over_body: Span = UNKNOWN
+    borrowed: Mapping[Need, str] = field(default_factory=dict)
+
+    def key_of(self, need: Need) -> str:
+        """Whose size one need is."""
+        return self.borrowed.get(need, self.key)
+
+    @property
+    def exact(self) -> bool:
+        """Whether every need is one single value."""
+        return all(span.exact for span in self.spans.values())
+
+
+def needs_of_unit(book: KnowledgeBase, unit: HeadUnit) -> Needs:
+    """The needs of a head unit's record; a size that the record leaves blank may come from a bench note about it."""
+    sizes = {need: _record_size(book, unit, RECORD_FIELDS[need]) for need in NEEDS}
+    rear = _record_size(book, unit, "rear_protrusion")
+    caliper = book.shop.tools.bench_caliper.base
+    return _needs(f"head_unit:{unit.id}", unit.name, sizes, unit.plug_exit, rear, caliper)
+
+
+def needs_of_note(book: KnowledgeBase, note: Tried) -> Needs:
+    """The needs of whatever a note tried: its record, or else the sizes typed in the note."""
+    unit = book.head_unit_named(note.what)
+    if unit is not None:
+        return needs_of_unit(book, unit)
+    typed = note.sizes or Sizes()
+    sizes = {need: getattr(typed, SIZE_FIELDS[need]) for need in NEEDS}
+    return _needs(f"note:{note.id}", note.what, sizes, typed.plug_exit, None, book.shop.tools.none.base)
+
+
+def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Needs | None = None) -> Needs:
+    """The needs of sizes typed in a question: exact unless a ± was typed.
+
+    What was not typed is not asked, unless it is `like` another thing, whose remaining needs it then has. The depth
+    at the plug is always asked, known or not.
+    """
+    base = dict(like.spans) if like else dict.fromkeys(NEEDS, UNKNOWN)
+    spans = base | {need: span_of(size, None) for need, size in sizes.items() if need != "plug"}
+    over_body = span_of(sizes["plug"], None) if "plug" in sizes else like.plug_over_body if like else UNKNOWN
+    spans["plug"] = spans["depth"].plus(over_body).at_least(spans["depth"])
+    asked = frozenset(NEEDS) if like else frozenset({*sizes, "plug"} if "depth" in sizes else sizes)
+    name = " x ".join(sizes[need].typed for need in NEEDS if need in sizes)
+    borrowed = {need: like.key for need in NEEDS if need not in sizes} if like else {}
+    if "depth" in sizes:
+        borrowed.pop("plug", None)
+    elif "plug" in sizes:
+        borrowed = {need: key for need, key in borrowed.items() if need != "depth"}
+    exit_ = exit_ or (like.exit if like else None)
+    return Needs("asked", name, spans, exit_, {}, asked, over_body, borrowed)
+
+
+def at_its_word(needs: Needs) -> Needs:
+    """The same needs with every printed figure taken as the truth."""
+    spans = dict(needs.spans) | {need: Span(size, size) for need, size in needs.printed.items()}
+    spans["plug"] = spans["depth"].plus(needs.plug_over_body)
+    return replace(needs, key=f"{needs.key} as printed", spans=spans, printed={})
+
+
+def _needs(
+    key: str, name: str, sizes: Mapping[Need, Quantity | None], exit_: Ninth | None, rear: Quantity | None, house: int
+) -> Needs:
+    spans = {need: _size_span(size, house) for need, size in sizes.items()}
+    behind = NOTHING if rear is None else _size_span(rear, house)
+    over_body = spans["plug"].at_least(behind)
+    body = spans["depth"]
+    spans["depth"] = body.plus(behind)
+    spans["plug"] = body.plus(over_body)
+    printed: dict[Need, int] = {
+        need: size.base + (rear.base if need == "depth" and rear else 0)
+        for need, size in sizes.items()
+        if size is not None and not _measured(size) and need != "plug"
+    }
+    return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind))
+
+
+def _size_span(size: Quantity | None, house: int) -> Span:
+    return span_of(size, house) if size is not None and _measured(size) else UNKNOWN
+
+
+def _measured(size: Quantity) -> bool:
+    """A size counts when it was read off the thing: it says caliper, or carries a ± and does not say printed."""
+    return size.by == "caliper" or (size.by is None and size.give is not None)
+
+
+def _record_size(book: KnowledgeBase, unit: HeadUnit, name: str) -> Quantity | None:
+    size: Quantity | None = getattr(unit, name)
+    if size is not None and _measured(size):
+        return size
+    readings = [reading.reads for note in book.bench_notes(unit.id) for reading in note.readings if reading.of == name]
+    return readings[-1] if readings else size

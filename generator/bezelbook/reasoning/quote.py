@@ -1,0 +1,59 @@
+"""A note as one line that its author would recognise."""
+
+from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
+from bezelbook.kinds.note.state import Sizes
+from bezelbook.knowledge_base import KnowledgeBase
+
+
+def quote(book: KnowledgeBase, note: AnyNote) -> str:
+    """What a note says, in its own words and numbers as typed; blanks that matter are said to be blank."""
+    if isinstance(note, Tried):
+        return _tried(book, note)
+    if isinstance(note, Measured):
+        return "; ".join(reading_words(reading) for reading in note.readings) + _state(note)
+    return note.words or note.form
+
+
+def reading_words(reading: RoomReading) -> str:
+    """One reading of a room: what, where, how much, from which face."""
+    zones = "everywhere" if reading.zones == "all" else " and ".join(reading.zones)
+    parts = [reading.of, zones, reading.reads.typed, f"from the {reading.datum}" if reading.datum else ""]
+    parts += [f"to the {reading.hits}" if reading.hits else "", f"by {reading.tool}" if reading.tool else ""]
+    return " ".join(part for part in parts if part)
+
+
+def _tried(book: KnowledgeBase, note: Tried) -> str:
+    unit = book.head_unit_named(note.what)
+    what = unit.name if unit else note.what
+    if note.sizes is not None:
+        what += f" ({_sizes(note.sizes)})"
+    said = f"{what}: {note.verdict}"
+    if note.condition:
+        said += f" {note.condition}"
+    if note.reason:
+        said += f", because of {note.reason}"
+    if note.where:
+        said += f" at the {' and '.join(note.where)}"
+    if note.hit:
+        said += f", hits the {note.hit}"
+    return said + _state(note) + (f" – {note.words}" if note.words else "")
+
+
+def _sizes(sizes: Sizes) -> str:
+    typed = [(name.replace("_", " "), getattr(sizes, name)) for name in Sizes.model_fields if name != "plug_exit"]
+    return ", ".join(f"{name} {size.typed}" for name, size in typed if size is not None)
+
+
+def _state(note: Tried | Measured) -> str:
+    parts = [value for _, value in sorted(note.splits.items())]
+    if note.mounts == "none":
+        parts.append("no mount")
+    elif note.mounts:
+        parts.append(" and ".join(note.mounts))
+    elif isinstance(note, Tried):
+        parts.append("mounts not said")
+    if note.cut:
+        parts.append(f"{note.cut} cut")
+    if note.loom:
+        parts.append(f"loom {note.loom}")
+    return f" [{', '.join(parts)}]" if parts else ""

@@ -1,0 +1,200 @@
+"""The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Literal
+
+from bezelbook.kinds.note.record import Tried
+from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, Number, Rise, Search, ceiling, lowest, nanometres
+from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
+from bezelbook.reasoning.claims import claim, fit, misfit, one_of
+from bezelbook.reasoning.evidence import Evidence, Standing
+from bezelbook.reasoning.maximal import maximal_consistent
+from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.needs import NEEDS, Need, Needs, needs_of_note
+
+Outlook = Literal["always", "never", "open"]
+
+
+@dataclass(frozen=True)
+class Rooms:
+    """Every room and every part size that agrees with a set of standing notes at one place.
+
+    All questions are answered by consistency: a part always fits when no such room refuses it, never fits when no
+    such room takes it.
+    """
+
+    frame: Frame
+    notes: tuple[Standing, ...]
+    assumed: tuple[Constraint, ...] = ()
+
+    @cached_property
+    def _tried(self) -> dict[Standing, Needs]:
+        return {one: needs_of_note(self.frame.book, one.note) for one in self.notes if isinstance(one.note, Tried)}
+
+    @cached_property
+    def parts(self) -> dict[str, Needs]:
+        """What was tried, by key."""
+        return {needs.key: needs for needs in self._tried.values()}
+
+    def key_of(self, one: Standing) -> str | None:
+        """Whose sizes a note is about; None for a reading."""
+        return self._tried[one].key if one in self._tried else None
+
+    @cached_property
+    def _varying(self) -> frozenset[str]:
+        """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
+        said: dict[str, set[str]] = {}
+        for one, needs in self._tried.items():
+            said.setdefault(needs.key, set()).add(one.says)
+        return frozenset(key for key, says in said.items() if len(says) == 2 and not self.parts[key].exact)
+
+    def _claims(self, varying: frozenset[str]) -> list[Constraint]:
+        return [bound for one in self.notes for bound in claim(self.frame, one, varying)]
+
+    @cached_property
+    def _base(self) -> list[Constraint]:
+        return self._claims(self._varying)
+
+    def _system(self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...]) -> list[Constraint]:
+        """All bounds: the notes', the question's, and the structure between every number that occurs in them."""
+        varying = self._varying | self._shared(needs)
+        base = self._base if varying == self._varying else self._claims(varying)
+        constraints = [*base, *self.assumed, *extra]
+        known = (*(one.stack for one in self.notes if one.stack is not None), *stacks)
+        vary = tuple(self.parts[key] for key in sorted(varying))
+        return [*constraints, *structure(set(_cells(constraints)), known, vary)]
+
+    def consistent(self) -> bool:
+        """Whether any room at all agrees with every note."""
+        return Search().consistent(self._system((), None, ()))
+
+    def refuses(self, needs: Needs, setting: Setting, wanted: Iterable[Demand]) -> bool:
+        """Whether some room that agrees with the notes falls short of one of these demands."""
+        bound = misfit(wanted, needs, self._shared(needs))
+        return not bound or Search().consistent(self._system(bound, needs, (setting.stack,)))
+
+    def takes(self, needs: Needs, setting: Setting) -> bool:
+        """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
+        sure, plug = demands(self.frame, needs, setting)
+        ways = [(*sure, one) for one in plug] or [sure]
+        extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
+        return Search().consistent(self._system(extra, needs, (setting.stack,)))
+
+    def _shared(self, needs: Needs | None) -> frozenset[str]:
+        """The parts whose sizes a question shares with the notes, so that they count as the same thing there."""
+        keys = {needs.key_of(need) for need in NEEDS} if needs else set()
+        return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
+
+    def leaves(self, setting: Setting, cells: Iterable[Cell]) -> list[Leaf]:
+        """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
+        constraints = [*self._base, *self.assumed]
+        known = (*(one.stack for one in self.notes if one.stack is not None), setting.stack)
+        seen = set(_cells(constraints)) | set(cells)
+        vary = tuple(self.parts[key] for key in sorted(self._varying))
+        return list(Search().leaves(constraints + structure(seen, known, vary)))
+
+    def only(self, *says: str) -> "Rooms":
+        """The rooms that agree with those notes alone that say one of these things."""
+        return Rooms(self.frame, tuple(one for one in self.notes if one.says in says))
+
+    def without(self, *notes: Standing) -> "Rooms":
+        """The rooms that agree with all notes but these."""
+        return Rooms(self.frame, tuple(one for one in self.notes if one not in notes))
+
+
+@dataclass(frozen=True)
+class Place:
+    """One place with its evidence, and the rooms that agree with each largest consistent set of its notes."""
+
+    frame: Frame
+    evidence: Evidence
+
+    @cached_property
+    def all_notes(self) -> Rooms:
+        """The rooms that agree with every standing note, if there are any."""
+        return Rooms(self.frame, self.evidence.standing)
+
+    @cached_property
+    def accounts(self) -> tuple[Rooms, ...]:
+        """One set of rooms for each set of notes that can all be true together and cannot be added to.
+
+        One account means that nothing is argued over here.
+        """
+        sets = maximal_consistent(self.evidence.standing, lambda notes: Rooms(self.frame, notes).consistent())
+        return tuple(Rooms(self.frame, notes) for notes in sets)
+
+
+def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outlook:
+    """Whether a part fits in every room that these notes allow, in none, or neither, over all the settings."""
+    if all(always_fits(rooms, needs, setting) for setting in settings):
+        return "always"
+    if not any(rooms.takes(needs, setting) for setting in settings):
+        return "never"
+    return "open"
+
+
+def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
+    """Whether every demand is met for certain, with the house clearance where readings rather than a yes carry it."""
+    sure, plug = demands(rooms.frame, needs, setting)
+    wanted = sure + plug
+    if rooms.refuses(needs, setting, wanted):
+        return False
+    if not rooms.refuses(needs, setting, [with_clearance(rooms.frame, demand) for demand in wanted]):
+        return True
+    proven = rooms.only("goes in")
+    return all(
+        not rooms.refuses(needs, setting, (with_clearance(rooms.frame, demand),))
+        or not proven.refuses(needs, setting, (demand,))
+        for demand in wanted
+    )
+
+
+def with_clearance(frame: Frame, demand: Demand) -> Demand:
+    """The same demand with the room the house likes to leave."""
+    return demand._replace(shift=demand.shift - clearance(frame, demand.need))
+
+
+def clearance(frame: Frame, need: Need) -> int:
+    """The house clearance for a need, in nanometres; a nose needs none of its own beyond the height's."""
+    house = frame.book.shop.clearances
+    by_need = {"width": house.width, "height": house.height, "depth": house.depth, "plug": house.depth}
+    return by_need.get(need, house.height).base
+
+
+@dataclass(frozen=True, slots=True)
+class RoomSpan:
+    """The least and the most that the room met by a demand can be, in nanometres; `most` is None when nothing tells."""
+
+    least: int
+    most: int | None
+
+
+def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
+    """The room that each demand meets, over every room that agrees with the notes."""
+    leaves = rooms.leaves(setting, [demand.cell for demand in wanted])
+    return tuple(_span(leaves, demand) for demand in wanted)
+
+
+def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
+    tops = [ceiling(leaf, demand.cell) for leaf in leaves]
+    known = [top for top in tops if top is not None]
+    most = nanometres(max(known)) + demand.shift if known and len(known) == len(tops) else None
+    return RoomSpan(nanometres(lowest(leaves, demand.cell)) + demand.shift, most)
+
+
+def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:
+    """Every number that occurs in these bounds; at a place they are all cells."""
+    return (cell for cell in _numbers(constraints) if isinstance(cell, Cell))
+
+
+def _numbers(constraints: Iterable[Constraint]) -> Iterable[Number | None]:
+    for constraint in constraints:
+        if isinstance(constraint, Rise):
+            yield from (constraint.over, constraint.under)
+        elif isinstance(constraint, Either):
+            yield from (number for one in constraint.options for number in (one.cell, one.need))
+        else:
+            for case in constraint.cases:
+                yield from _numbers((*case.rises, *case.eithers))

@@ -1,0 +1,119 @@
+"""What an answer does not know: what is missing, where to look, and what it would change."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bezelbook.kinds.note.record import Measured, Tried
+from bezelbook.reasoning.cells import demands
+from bezelbook.reasoning.evidence import Standing, refused_reading, standing_of
+from bezelbook.reasoning.question import Asked, open_axes
+from bezelbook.reasoning.room import Place, room_spans
+from bezelbook.reasoning.verdict import judge
+from bezelbook.values.words import NINTHS
+
+FACE = "depth gauge from the sub-dash face, 2 min with the hole open"
+
+
+@dataclass(frozen=True, slots=True)
+class Missing:
+    """Something nobody knows, where to look, and what it changes; all in the shop's words."""
+
+    what: str
+    look: str
+    changes: str
+
+
+def unknowns(place: Place, question: Asked) -> Iterator[Missing]:
+    """Everything that this answer had to do without."""
+    yield from _builds(place, question)
+    yield from _thing(question)
+    yield from _ninths(place, question)
+    tried = (one.note for one in place.evidence.weak if isinstance(one.note, Tried))
+    weak = (standing_of(place.frame.book, place.frame.vehicle, note) for note in tried if note.verdict != "not tried")
+    for one in (*place.evidence.standing, *weak):
+        yield from _unsaid(one)
+        yield from _refused(one)
+
+
+def _builds(place: Place, question: Asked) -> Iterator[Missing]:
+    vehicle = place.frame.vehicle
+    for axis in open_axes(vehicle, place.frame.place, question.builds):
+        split = vehicle.splits[axis]
+        verdicts = []
+        for value in split.values:
+            cars = tuple(build for build in question.builds if dict(build)[axis] == value)
+            if cars:
+                verdicts.append(f"{value}: {judge(place, question.narrowed(builds=cars)).verdict}")
+        tells = [f"{value}: {side.tell}" for value, side in split.values.items() if side.tell]
+        yield Missing(
+            f"the {axis} is not known", "; ".join(tells) or "nobody has written how to tell", "; ".join(verdicts)
+        )
+
+
+def _thing(question: Asked) -> Iterator[Missing]:
+    needs = question.needs
+    if needs.printed:
+        printed = ", ".join(needs.printed)
+        yield Missing(
+            f"{printed} of {needs.name}: printed only", "caliper, 2 min on the bench", "whether it goes in at all"
+        )
+    blank = [need for need, span in needs.spans.items() if need in needs.asked and not span.known]
+    blank = [need for need in blank if need not in needs.printed and need != "plug" and "nose" not in need]
+    if blank:
+        yield Missing(
+            f"{', '.join(blank)} of {needs.name}: not looked",
+            "caliper, 2 min on the bench",
+            "whether it goes in at all",
+        )
+    if "plug" in needs.asked and needs.plug_over_body.high is None:
+        yield Missing("how much its plug and bend need", "plug it in on the bench and rule it, 3 min", "the last 15 mm")
+    if "plug" in needs.asked and needs.exit is None:
+        yield Missing("where its plug leaves", "look at the back of it, 1 min", "which ninth has to be the deep one")
+
+
+def _ninths(place: Place, question: Asked) -> Iterator[Missing]:
+    """Ninths behind the hole of which no reading tells both ends."""
+    if "depth" not in question.needs.asked:
+        return
+    blank: set[str] = set()
+    for rooms in place.accounts:
+        measured = rooms.only("reading")
+        for setting in question.settings:
+            sure, _ = demands(rooms.frame, question.needs, setting)
+            wanted = [demand for demand in sure if demand.ninth is not None]
+            spans = room_spans(measured, setting, wanted)
+            blank |= {str(demand.ninth) for demand, room in zip(wanted, spans, strict=True) if room.most is None}
+    if blank:
+        named = (
+            "no ninth of it" if len(blank) == len(NINTHS) else ", ".join(ninth for ninth in NINTHS if ninth in blank)
+        )
+        what = "the depth was never measured" if len(blank) == len(NINTHS) else f"depth not looked at: {named}"
+        yield Missing(what, FACE, "how deep a thing may be")
+
+
+def _unsaid(one: Standing) -> Iterator[Missing]:
+    note = one.note
+    blanks = ["which build the car was"] if len(one.builds) > 1 else []
+    if isinstance(note, Tried) and note.mounts is None:
+        blanks.append("which mounts were used")
+    if isinstance(note, Tried) and one.says == "goes in" and note.cut is None:
+        blanks.append("whether anything was cut")
+    if isinstance(note, Tried) and one.says == "does not" and note.loom is None:
+        blanks.append("where the loom was")
+    if blanks:
+        yield Missing(
+            f"{note.id} does not say {' or '.join(blanks)}",
+            f"ask {note.author or 'its author'}",
+            "how far that note carries",
+        )
+
+
+def _refused(one: Standing) -> Iterator[Missing]:
+    if not isinstance(one.note, Measured) or one.stack is None:
+        return
+    for reading in one.note.readings:
+        why = refused_reading(reading, one.stack)
+        if why:
+            yield Missing(
+                f"{reading.of} {reading.reads.typed} in {one.note.id} {why}", FACE, "whether that number can be used"
+            )

@@ -1,0 +1,56 @@
+"""The verdict on a question, in the order that a careful shop would give it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bezelbook.reasoning.cells import Setting, demands
+from bezelbook.reasoning.conditions import Condition, conditions
+from bezelbook.reasoning.question import Asked
+from bezelbook.reasoning.room import Place, Rooms, clearance, outlook, room_spans
+from bezelbook.values.words import AnswerVerdict
+
+
+@dataclass(frozen=True)
+class Judgement:
+    """A verdict; `conditions` are the single things that would each make it a yes, for "goes in if" only."""
+
+    verdict: AnswerVerdict
+    conditions: tuple[Condition, ...] = ()
+
+
+def judge(place: Place, question: Asked) -> Judgement:
+    """Goes in, does not, argued over, goes in if, too close, nobody has tried: the first that holds."""
+    views = {outlook(rooms, question.needs, question.settings) for rooms in place.accounts}
+    if views == {"always"}:
+        return Judgement("goes in")
+    if views == {"never"}:
+        return Judgement("does not")
+    if len(views) > 1:
+        return Judgement("argued over")
+    found = tuple(conditions(place, question))
+    if found:
+        return Judgement("goes in if", found)
+    return Judgement("too close" if any(_close_calls(place, question)) else "nobody has tried")
+
+
+def _close_calls(place: Place, question: Asked) -> Iterator[bool]:
+    for rooms in place.accounts:
+        for setting in question.settings:
+            yield _close(rooms, question, setting)
+
+
+def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:
+    """Whether nothing rules the part out and some demand was measured too near to call."""
+    if not rooms.takes(question.needs, setting):
+        return False
+    sure, plug = demands(rooms.frame, question.needs, setting)
+    wanted = sure + plug
+    measured = room_spans(rooms.only("reading"), setting, wanted)
+    for demand, reading, room in zip(wanted, measured, room_spans(rooms, setting, wanted), strict=True):
+        need = question.needs.spans[demand.need]
+        if reading.most is None or reading.least <= demand.shift or need.high is None or need.low is None:
+            continue
+        tight = need.high + clearance(rooms.frame, demand.need) > room.least
+        if tight and (room.most is None or need.low < room.most):
+            return True
+    return False
