@@ -39,7 +39,8 @@ $(PACKAGES): requirements.txt
 	  echo "$(PYTHON) came without venv. On Debian or Ubuntu: apt-get install python3-venv. Then run this again."; exit 1; }
 	@echo "Setting up .venv from requirements.txt. This happens once, and again when that file changes."
 	@$(PYTHON) -m venv --clear $(VENV)
-	@$(RUN) -m pip install -qq --require-hashes --requirement requirements.txt
+	@$(RUN) -m pip install -qq --require-hashes --requirement requirements.txt || { \
+	  echo "The packages could not be fetched: see above. This step, once, needs the network; then run this again."; exit 1; }
 	@printf '%s' '$(CURDIR)' > $@
 
 $(READY): $(PACKAGES) pyproject.toml

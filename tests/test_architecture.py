@@ -6,6 +6,7 @@ import tomllib
 from collections.abc import Iterator
 from importlib.metadata import distributions
 from pathlib import Path
+from typing import Any
 
 import pytest
 import yaml
@@ -15,26 +16,18 @@ from bezelbook.kinds import KINDS, Kind
 
 ROOT = Path(__file__).resolve().parents[1]
 PACKAGE = ROOT / "generator" / "bezelbook"
-MADE = {
-    ".git",
-    ".venv",
-    "site",
-    "dist",
-    "__pycache__",
-    "node_modules",
-}  # and every folder with "cache" in its name
+IGNORED = frozenset((ROOT / ".gitignore").read_text(encoding="utf-8").splitlines())
 
 
 def is_made(folder: Path) -> bool:
     """Whether a command made this folder, so that it is no part of the project."""
-    at_top = folder.parent == ROOT
-    return "cache" in folder.name or (folder.name in MADE and (at_top or folder.name == "__pycache__"))
+    return folder.name == ".git" or bool({f"/{shown(folder)}/", f"{folder.name}/"} & IGNORED)
 
 
 def files_below(folder: Path) -> Iterator[Path]:
     for entry in sorted(folder.iterdir()):
         if entry.is_dir():
-            if not is_made(entry) and entry.name != ".hypothesis":
+            if not is_made(entry):
                 yield from files_below(entry)
         else:
             yield entry
@@ -64,9 +57,7 @@ PROJECT = tuple(files_below(ROOT))
 SOURCES = tuple(path for path in PROJECT if PACKAGE in path.parents)
 MODULES = tuple(path for path in SOURCES if path.suffix == ".py")
 RULES = tuple(path for path in MODULES if path.parent == PACKAGE / "rules" and path.name != "__init__.py")
-KIND_FOLDERS = tuple(
-    folder for folder in sorted((PACKAGE / "kinds").iterdir()) if (folder / "record.py").is_file()
-)
+KIND_FOLDERS = {path.parent.name for path in MODULES if path.match("kinds/*/record.py")}
 
 by_path = pytest.mark.parametrize("module", MODULES, ids=shown)
 by_rule = pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.stem)
@@ -142,9 +133,7 @@ def test_a_module_says_in_one_sentence_what_it_knows(module: Path) -> None:
 def test_no_module_is_a_drawer_for_odds_and_ends() -> None:
     drawers = {"util", "utils", "helper", "helpers", "common", "misc", "manager"}
     scripts = [path for path in PROJECT if path.suffix in {".py", ".js"}]
-    found = [
-        path for path in scripts if drawers & {path.stem, path.parent.name, path.stem.removeprefix("test_")}
-    ]
+    found = [path for path in scripts if drawers & {path.stem.removeprefix("test_"), path.parent.name}]
     assert [shown(path) for path in found] == []
 
 
@@ -199,11 +188,8 @@ def test_a_rule_names_each_case_once(rule: Path) -> None:
 
 
 def test_every_kind_folder_is_a_kind_of_the_book() -> None:
-    assert {folder.name for folder in KIND_FOLDERS} == {kind.name for kind in KINDS.values()}
-    others = [
-        f for f in folders_below(PACKAGE / "kinds") if f.parent == PACKAGE / "kinds" and f not in KIND_FOLDERS
-    ]
-    assert others == []
+    folders = {path.name for path in folders_below(PACKAGE / "kinds") if path.parent.name == "kinds"}
+    assert folders == KIND_FOLDERS == {kind.name for kind in KINDS.values()}
 
 
 @by_kind
@@ -245,8 +231,14 @@ def test_no_file_of_the_project_holds(pattern: str) -> None:
     assert found == []
 
 
+def project_table() -> dict[str, Any]:
+    """What pyproject.toml says of the project itself."""
+    tables: dict[str, dict[str, Any]] = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    return tables["project"]
+
+
 def test_the_lock_names_every_dependency_with_its_hashes() -> None:
-    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    project = project_table()
     wanted = [*project["dependencies"], *project["optional-dependencies"]["dev"]]
     names = {re.split(r"[=<>!~;\[ ]", want)[0].lower() for want in wanted}
     lock = (ROOT / "requirements.txt").read_text(encoding="utf-8")
@@ -258,9 +250,6 @@ def test_the_lock_names_every_dependency_with_its_hashes() -> None:
 
 
 def test_every_locked_package_installs_on_the_oldest_python_that_is_promised() -> None:
-    promised = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"][
-        "requires-python"
-    ]
-    oldest = promised.removeprefix(">=")
+    oldest = project_table()["requires-python"].removeprefix(">=")
     asks = {package.name: package.metadata["Requires-Python"] for package in distributions()}
     assert {name: ask for name, ask in asks.items() if ask and oldest not in SpecifierSet(ask)} == {}

@@ -31,9 +31,7 @@ class Watch:
 
     def is_own(self, url: str) -> bool:
         """Whether an address belongs to the site."""
-        return url.startswith(OWN) or any(
-            url == origin or url.startswith(origin + "/") for origin in self.origins
-        )
+        return url.startswith((*OWN, *(f"{origin}/" for origin in self.origins)))
 
     def complaints(self) -> list[str]:
         """What a test that passed must not have caused, in words."""
