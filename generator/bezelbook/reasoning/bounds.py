@@ -1,13 +1,12 @@
-"""Bounds on differences with either/or: whether any numbers satisfy them all, and how low each can go.
+"""Bounds on differences with either/or: whether any numbers satisfy them all, and how low each can go."""
 
-Every constraint is either a *rise* (one number is at least another plus a constant) or an *either* (at least one of
-several numbers lies below another plus a constant). Such a set, once its choices are made, is closed under taking
-the smaller of two solutions, so it has a least solution, found by raising everything only as far as it must go.
-That is the longest-path form of a system of difference constraints (Bellman 1958; Cormen et al., "Introduction to
-Algorithms", difference constraints; from memory).
-
-Numbers are nanometres shifted left by `SHIFT` bits; the low bits count how many times "strictly more" was asked for.
-"""
+# Every constraint is either a rise (one number is at least another plus a constant) or an either (at least one of
+# several numbers lies below another plus a constant). Such a set, once its choices are made, is closed under taking the
+# smaller of two solutions, so it has a least solution, found by raising everything only as far as it must go. That is
+# the longest-path form of a system of difference constraints (Bellman 1958; Cormen et al., "Introduction to
+# Algorithms", chapter on difference constraints; both from memory).
+#
+# Numbers are nanometres shifted left by SHIFT bits; the low bits count how often "strictly more" was asked for.
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field

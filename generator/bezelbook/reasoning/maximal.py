@@ -1,8 +1,7 @@
-"""The largest sets of statements that can all be true together.
+"""The largest sets of statements that can all be true together."""
 
-Every minimal contradiction is found by dropping statements one at a time, and the sets are grown from the ways to break
-all of them: the hitting-set tree of Reiter, "A theory of diagnosis from first principles" (1987; from memory).
-"""
+# Every minimal contradiction is found by dropping statements one at a time, and the sets are grown from the ways to
+# break all of them: the hitting-set tree of Reiter, "A theory of diagnosis from first principles" (1987; from memory).
 
 from collections import deque
 from collections.abc import Callable, Hashable, Sequence

@@ -1,7 +1,4 @@
-"""Numbers outside what a shop ever meets, and the arithmetic slip that would explain each.
-
-The usual limits are common practice, no source.
-"""
+"""Numbers outside what a shop ever meets, and the arithmetic slip that would explain each."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -11,6 +8,7 @@ from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.values.quantity import Quantity
 
 MM = 1_000_000
+# Common practice, no source.
 LIMITS_MM = {
     "depth": (20, 220),
     "width": (40, 300),

@@ -1,0 +1,69 @@
+"""What a rule is, what it is handed, and what it says when it finds something."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Literal
+
+from bezelbook.kinds.note.record import AnyNote
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.values.words import Weight
+
+Scope = Literal["note", "place"]
+
+
+@dataclass(frozen=True, slots=True)
+class NoteScope:
+    """One note, and nothing else."""
+
+    note: AnyNote
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceScope:
+    """One place of one vehicle: a book that holds only that vehicle, the notes made there and the parts they name."""
+
+    book: KnowledgeBase
+    vehicle: str
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class Quote:
+    """What one note says, as one line, and the field in it that matters (a path from the top of the file)."""
+
+    note: str
+    words: str
+    path: tuple[str | int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """Something that cannot all be true, or that nobody looked at, put so that a team can settle it in a minute.
+
+    `key` is made of the rule, the place, the state and the dimension, never of the notes, so that a decision about it
+    outlives the note that raised it. `proposals` are what would make both true, the likeliest first.
+    """
+
+    rule: str
+    key: str
+    weight: Weight
+    says: str
+    quotes: tuple[Quote, ...]
+    difference: str
+    proposals: tuple[str, ...]
+    cost: str
+    question: str
+    answers: tuple[str, ...]
+    vehicle: str = ""
+    place: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One way in which a book can be wrong or wanting. `check` gets its declared scope and sees nothing outside it."""
+
+    name: str
+    scope: Scope
+    title: str
+    page: str
+    check: Callable[[NoteScope], Iterable[Finding]] | Callable[[PlaceScope], Iterable[Finding]]
