@@ -8,7 +8,7 @@
 #
 # Numbers are nanometres shifted left by SHIFT bits; the low bits count how often "strictly more" was asked for.
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping
+from collections.abc import Hashable, Iterable, Iterator
 from dataclasses import dataclass, field
 
 SHIFT = 20
@@ -112,9 +112,14 @@ class Leaf:
 
 @dataclass(slots=True)
 class Search:
-    """A search for solutions; `spent` counts its branches against `budget`, and past that it gives up deciding."""
+    """A search for solutions; `spent` counts its branches against `budget`, and past that it gives up deciding.
+
+    An `eager` search goes through every choice, even one that the least solution happens to keep, so that its leaves
+    say all there is to say.
+    """
 
     budget: int = 3000
+    eager: bool = False
     spent: int = field(default=0)
 
     def leaves(self, constraints: Iterable[Constraint]) -> Iterator[Leaf]:
@@ -137,7 +142,7 @@ class Search:
         if self.spent > self.budget:
             yield branch
             return
-        broken = _first_broken(branch)
+        broken = branch.choices[0] if self.eager and branch.choices else _first_broken(branch)
         if broken is None:
             yield branch
             return
@@ -209,40 +214,3 @@ def _ways_out(branch: Leaf, broken: Either | OneOf) -> tuple[Case, ...]:
     liftable = [one for one in broken.options if one.need is not None]
     liftable.sort(key=lambda one: branch.at(one.cell) - one.by - branch.at(one.need))
     return tuple(Case((Rise(one.need, one.cell, STRICT - one.by),)) for one in liftable)
-
-
-def lowest(leaves: Iterable[Leaf], number: Number) -> int:
-    """The smallest value that a number can have over these leaves; 0 when nothing holds it up."""
-    return min((leaf.at(number) for leaf in leaves), default=0)
-
-
-def ceiling(leaf: Leaf, number: Number) -> int | None:
-    """The value that a number stays under in one leaf, as far as plain upper bounds tell; None when none does.
-
-    Lifting the number lifts whatever it holds up, and breaks an either once all of its options are broken.
-    """
-    reached = leaf.reach(number)
-    tops = _tops(leaf.eithers)
-    breaking = (_breaks_at(leaf, reached, either, tops) for either in leaf.eithers)
-    return min((at for at in breaking if at is not None), default=None)
-
-
-def _breaks_at(leaf: Leaf, reached: dict[Number, int], either: Either, tops: Mapping[Number, int]) -> int | None:
-    at = 0
-    for one in either.options:
-        limit = one.by if one.need is None else one.by + tops[one.need] if one.need in tops else None
-        if limit is None or (one.cell not in reached and leaf.at(one.cell) < limit):
-            return None
-        if leaf.at(one.cell) < limit:
-            at = max(at, limit - reached[one.cell])
-    return at
-
-
-def _tops(eithers: Iterable[Either]) -> dict[Number, int]:
-    """The numbers that have a plain upper bound, each with its lowest."""
-    tops: dict[Number, int] = {}
-    for either in eithers:
-        only = either.options[0]
-        if len(either.options) == 1 and only.need is None:
-            tops[only.cell] = min(only.by, tops.get(only.cell, only.by))
-    return tops

@@ -6,10 +6,11 @@ from functools import cached_property
 from typing import Literal
 
 from bezelbook.kinds.note.record import Tried
-from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, Number, Rise, Search, ceiling, lowest, nanometres
+from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, Number, Rise, Search, nanometres
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import claim, fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
+from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs, needs_of_note
@@ -87,13 +88,13 @@ class Rooms:
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
         return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
 
-    def leaves(self, setting: Setting, cells: Iterable[Cell]) -> list[Leaf]:
+    def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
         constraints = [*self._base, *self.assumed]
         known = (*(one.stack for one in self.notes if one.stack is not None), setting.stack)
         seen = set(_cells(constraints)) | set(cells)
         vary = tuple(self.parts[key] for key in sorted(self._varying))
-        return list(Search().leaves(constraints + structure(seen, known, vary)))
+        return list(Search(eager=eager).leaves(constraints + structure(seen, known, vary)))
 
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
