@@ -25,7 +25,7 @@ Count = Annotated[int, Field(ge=0, le=99), AsWhole]
 class SideScrew(Part):
     """The screws in the side of the body."""
 
-    thread: Annotated[str, Field(pattern=r"^M[1-9](\.5)?$")] = Field(description="Thread, such as M5.")
+    thread: Name = Field(description="Thread, such as M5 or 10-32.")
     longest: Length = Field(description="The longest that may be used; a longer one damages what is inside.")
 
 
