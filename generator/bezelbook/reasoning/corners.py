@@ -1,0 +1,86 @@
+"""The room of a place as plain numbers, so that a typed size can be compared without asking the notes again."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from bezelbook.reasoning.bounds import Either, Leaf, Number, nanometres
+from bezelbook.reasoning.cells import Demand, Setting, demands
+from bezelbook.reasoning.extremes import limit_of, tops_of
+from bezelbook.reasoning.needs import NEEDS, needs_of_sizes
+from bezelbook.reasoning.question import Asked
+from bezelbook.reasoning.room import Place, Rooms, clearance, room_spans
+from bezelbook.values.quantity import read_quantity
+
+# Any body at all: only which spots it asks about matters here.
+ANY_BODY = needs_of_sizes({need: read_quantity("1 mm", "length") for need in NEEDS[:2] + NEEDS[4:5]}, None)
+
+
+def corners(place: Place, asked: Asked) -> dict[str, Any]:
+    """For each account and setting: the cells a body meets, how much of each is sure, and every way to fall short.
+
+    Lengths are whole nanometres. `sure` is the largest need that certainly fits, the house clearance taken off where
+    only readings carry it; `least` and `most` bound the room; `measured` says whether a reading bounds it on both
+    sides. Each leaf is a list of noes; a need falls short of one when it reaches the threshold of every cell named.
+    """
+    return {
+        "accounts": [
+            {"settings": [_setting(place, rooms, setting) for setting in asked.settings]} for rooms in place.accounts
+        ]
+    }
+
+
+def body_demands(place: Place, setting: Setting) -> tuple[Demand, ...]:
+    """The spots that any body asks about in a setting: width, height, and the depth of each ninth behind the hole."""
+    return demands(place.frame, ANY_BODY, setting)[0]
+
+
+def _setting(place: Place, rooms: Rooms, setting: Setting) -> dict[str, Any]:
+    wanted = body_demands(place, setting)
+    leaves = rooms.leaves(setting, [demand.cell for demand in wanted], eager=True)
+    proven = room_spans(rooms.only("goes in"), setting, wanted)
+    readings = room_spans(rooms.only("reading"), setting, wanted)
+    cells = []
+    for demand, room, yes, reading in zip(wanted, room_spans(rooms, setting, wanted), proven, readings, strict=True):
+        house = clearance(place.frame, demand.need)
+        cells.append(
+            {
+                "need": demand.need,
+                "ninth": demand.ninth,
+                "sure": max(yes.least, room.least - house),
+                "least": room.least,
+                "most": room.most,
+                "measured": reading.most is not None and reading.least > demand.shift,
+                "clearance": house,
+            }
+        )
+    return {"cells": cells, "leaves": [list(_noes(leaf, wanted)) for leaf in leaves]}
+
+
+def _noes(leaf: Leaf, wanted: tuple[Demand, ...]) -> Iterator[dict[str, int]]:
+    tops = tops_of(leaf.eithers)
+    reach = [leaf.reach(demand.cell) for demand in wanted]
+    seen = []
+    for either in leaf.eithers:
+        no = _no(leaf, either, tops, wanted, reach)
+        if no is not None and no not in seen:
+            seen.append(no)
+            yield no
+
+
+def _no(
+    leaf: Leaf, either: Either, tops: dict[Number, int], wanted: tuple[Demand, ...], reach: list[dict[Number, int]]
+) -> dict[str, int] | None:
+    """One no in terms of what is asked; None when nothing that could be asked would break it."""
+    thresholds: dict[str, int] = {}
+    for one in either.options:
+        limit = limit_of(one, tops)
+        if limit is None:
+            return None
+        if leaf.at(one.cell) >= limit:
+            continue
+        index = next((index for index, reached in enumerate(reach) if one.cell in reached), None)
+        if index is None:
+            return None
+        at = nanometres(limit - reach[index][one.cell]) + wanted[index].shift
+        thresholds[str(index)] = max(at, thresholds.get(str(index), at))
+    return thresholds
