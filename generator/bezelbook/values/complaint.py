@@ -5,11 +5,16 @@ from collections.abc import Callable
 from pydantic_core import PydanticCustomError
 
 
+def sentences(what: str, mend: str) -> str:
+    """Join what is wrong and what would mend it, each ending as a sentence does."""
+    return f"{what}. {mend}" if mend.endswith("?") else f"{what}. {mend}."
+
+
 class Wrong(ValueError):
     """Something a person wrote that cannot be read. Its parts end without a dot; `str()` adds them."""
 
     def __init__(self, what: str, mend: str) -> None:
-        super().__init__(f"{what}. {mend}.")
+        super().__init__(sentences(what, mend))
         self.what = what
         self.mend = mend
 
