@@ -2,13 +2,10 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from typing import Literal
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.values.words import Weight
-
-Scope = Literal["note", "place"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +56,23 @@ class Finding:
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
-    """One way in which a book can be wrong or wanting. `check` gets its declared scope and sees nothing outside it."""
+class NoteRule:
+    """A rule about one note; its check sees that note only. `title` and `says` are its heading and its sentence."""
 
     name: str
-    scope: Scope
     title: str
-    page: str
-    check: Callable[[NoteScope], Iterable[Finding]] | Callable[[PlaceScope], Iterable[Finding]]
+    says: str
+    check: Callable[[NoteScope], Iterable[Finding]]
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceRule:
+    """A rule about one place; its check sees that place only. `title` and `says` are its heading and its sentence."""
+
+    name: str
+    title: str
+    says: str
+    check: Callable[[PlaceScope], Iterable[Finding]]
+
+
+Rule = NoteRule | PlaceRule

@@ -1,17 +1,32 @@
 """Everything there is to publish: the book, what its rules found, and the files that could not be read."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Any
 
-from bezelbook.finding import Finding, Rule
+from bezelbook.finding import Finding
 from bezelbook.knowledge_base import KnowledgeBase
 
 
 @dataclass(frozen=True, slots=True)
+class RulePage:
+    """What a page tells of a rule: its name, its heading, its one sentence, and its cases as plain data."""
+
+    name: str
+    title: str
+    says: str
+    cases: tuple[Mapping[str, Any], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Knowledge:
-    """A checked book. `left_out` holds the complaints about unreadable files, each as one line for a person."""
+    """A checked book. `left_out` holds the complaints about unreadable files, each as one line for a person.
+
+    `today` is the book's own date, that of its newest note unless another was given; no page holds any other.
+    """
 
     book: KnowledgeBase
-    rules: tuple[Rule, ...]
+    rules: tuple[RulePage, ...]
     findings: tuple[Finding, ...]
     left_out: tuple[str, ...]
     today: str

@@ -118,7 +118,7 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
         sure=behind.sure if behind else None,
         witnesses=behind.witnesses if behind else 0,
         notes=tuple(_notes(place, resolved, behind or NOBODY)),
-        argued=tuple(_argued(place)),
+        argued=tuple(_argued(place, resolved)),
         unknown=tuple(unknowns(place, resolved)),
         conditions=found.conditions,
         needs=tuple(_needs(place, resolved, found)),
@@ -167,11 +167,16 @@ def _beside(book: KnowledgeBase, one: Beside) -> Quoted:
     return Quoted(one.note, quote(book, one.note), one.why)
 
 
-def _argued(place: Place) -> list[Quoted]:
-    """The notes that cannot all be true: every one that some largest consistent set leaves out."""
+def _argued(place: Place, resolved: Asked) -> list[Quoted]:
+    """The notes about these builds that cannot all be true: each is left out by some largest consistent set."""
     kept = [set(rooms.notes) for rooms in place.accounts]
     book = place.frame.book
-    left_out = [one for one in place.evidence.standing if any(one not in notes for notes in kept)]
+    asked_builds = set(resolved.builds)
+    left_out = [
+        one
+        for one in place.evidence.standing
+        if any(one not in notes for notes in kept) and asked_builds & set(one.builds)
+    ]
     return [Quoted(one.note, quote(book, one.note), "cannot be true together with another") for one in left_out]
 
 

@@ -1,5 +1,6 @@
 """The numbers a fit is about: the room in each state, the hole a mount presents, and the sizes of a part."""
 
+from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -133,6 +134,7 @@ def structure(cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs,
     """What always holds between these numbers: states in order, offsets, holes and part sizes within their ±."""
     rooms = cells | {cell.room for cell in cells if isinstance(cell, PresentedCell)}
     constraints: list[Constraint] = list(_ordered([cell for cell in rooms if isinstance(cell, RoomCell)]))
+    constraints += _ordered([cell for cell in cells if isinstance(cell, PresentedCell)])
     offsets = {stack.key: stack.offset for stack in stacks}
     holes = {(mount, size): span for stack in stacks for size, (mount, span) in stack.holes.items()}
     for cell in sorted(cells, key=repr):
@@ -164,17 +166,23 @@ def _part(needs: Needs) -> list[Constraint]:
     for need, span in needs.spans.items():
         if need != "plug":
             sizes += between(PartSize(needs.key, need), None, span)
-    over = needs.plug_over_body
-    return sizes + between(plug, depth, Span(over.low or 0, over.high))
+    return [*sizes, Rise(plug, depth, 0), *between(plug, depth, needs.plug_over_body)]
 
 
-def _ordered(rooms: list[RoomCell]) -> list[Constraint]:
-    """Cutting never takes room away, and neither does moving the loom aside."""
-    groups: dict[tuple[Build, str], list[RoomCell]] = {}
-    for room in sorted(rooms, key=repr):
-        groups.setdefault((room.build, room.size), []).append(room)
+def _ordered(cells: Sequence[RoomCell | PresentedCell]) -> list[Constraint]:
+    """Cutting never takes room away, and neither does moving the loom aside; nor does it through the same mounts."""
+    groups: dict[tuple[tuple[str, ...], Build, str], list[RoomCell | PresentedCell]] = {}
+    for cell in sorted(cells, key=repr):
+        stack, room = _seen_through(cell)
+        groups.setdefault((stack, room.build, room.size), []).append(cell)
     pairs = ((mean, roomy) for group in groups.values() for mean in group for roomy in group if mean != roomy)
-    return [Rise(roomy, mean, 0) for mean, roomy in pairs if _no_roomier(mean, roomy)]
+    return [
+        Rise(roomy, mean, 0) for mean, roomy in pairs if _no_roomier(_seen_through(mean)[1], _seen_through(roomy)[1])
+    ]
+
+
+def _seen_through(cell: RoomCell | PresentedCell) -> tuple[tuple[str, ...], RoomCell]:
+    return (cell.stack, cell.room) if isinstance(cell, PresentedCell) else ((), cell)
 
 
 def _no_roomier(mean: RoomCell, roomy: RoomCell) -> bool:

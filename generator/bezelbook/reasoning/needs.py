@@ -57,21 +57,28 @@ class Needs:
 
 
 def needs_of_unit(book: KnowledgeBase, unit: HeadUnit) -> Needs:
-    """The needs of a head unit's record; a size that the record leaves blank may come from a bench note about it."""
+    """The needs of a head unit's record; a size that the record leaves blank may come from a bench note about it.
+
+    A size that says neither caliper nor ± counts as printed.
+    """
     sizes = {need: _record_size(book, unit, RECORD_FIELDS[need]) for need in NEEDS}
     rear = _record_size(book, unit, "rear_protrusion")
-    caliper = book.shop.tools.bench_caliper.base
-    return _needs(f"head_unit:{unit.id}", unit.name, sizes, unit.plug_exit, rear, caliper)
+    house = _House(book.shop.tools.bench_caliper.base, None)
+    return _needs(f"head_unit:{unit.id}", unit.name, sizes, unit.plug_exit, rear, house)
 
 
 def needs_of_note(book: KnowledgeBase, note: Tried) -> Needs:
-    """The needs of whatever a note tried: its record, or else the sizes typed in the note."""
+    """The needs of whatever a note tried: its record, or else the sizes typed in the note.
+
+    A size in a note that says neither caliper nor printed was measured, with no tool named.
+    """
     unit = book.head_unit_named(note.what)
     if unit is not None:
         return needs_of_unit(book, unit)
     typed = note.sizes or Sizes()
     sizes = {need: getattr(typed, SIZE_FIELDS[need]) for need in NEEDS}
-    return _needs(f"note:{note.id}", note.what, sizes, typed.plug_exit, None, book.shop.tools.none.base)
+    house = _House(book.shop.tools.bench_caliper.base, book.shop.tools.none.base)
+    return _needs(f"note:{note.id}", note.what, sizes, typed.plug_exit, None, house)
 
 
 def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Needs | None = None) -> Needs:
@@ -97,40 +104,53 @@ def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Ne
 
 def at_its_word(needs: Needs) -> Needs:
     """The same needs with every printed figure taken as the truth."""
-    spans = dict(needs.spans) | {need: Span(size, size) for need, size in needs.printed.items()}
-    spans["plug"] = spans["depth"].plus(needs.plug_over_body)
-    return replace(needs, key=f"{needs.key} as printed", spans=spans, printed={})
+    figures = {need: Span(size, size) for need, size in needs.printed.items()}
+    over_body = figures.pop("plug", needs.plug_over_body)
+    spans = {**needs.spans, **figures}
+    spans["plug"] = spans["depth"].plus(over_body)
+    return replace(needs, key=f"{needs.key} as printed", spans=spans, printed={}, plug_over_body=over_body)
+
+
+@dataclass(frozen=True, slots=True)
+class _House:
+    """The ± of a size that typed none, in nanometres: with a caliper, and with no word at all (None: printed)."""
+
+    caliper: int
+    unsaid: int | None
+
+    def span(self, size: Quantity | None) -> Span:
+        return UNKNOWN if size is None or self.only_printed(size) else span_of(size, self.give(size))
+
+    def give(self, size: Quantity) -> int | None:
+        return self.caliper if size.by == "caliper" else self.unsaid
+
+    def only_printed(self, size: Quantity) -> bool:
+        return size.by == "printed" or (size.by is None and size.give is None and self.unsaid is None)
 
 
 def _needs(
-    key: str, name: str, sizes: Mapping[Need, Quantity | None], exit_: Ninth | None, rear: Quantity | None, house: int
+    key: str,
+    name: str,
+    sizes: Mapping[Need, Quantity | None],
+    exit_: Ninth | None,
+    rear: Quantity | None,
+    house: _House,
 ) -> Needs:
-    spans = {need: _size_span(size, house) for need, size in sizes.items()}
-    behind = NOTHING if rear is None else _size_span(rear, house)
+    spans = {need: house.span(size) for need, size in sizes.items()}
+    behind = NOTHING if rear is None else house.span(rear)
     over_body = spans["plug"].at_least(behind)
     body = spans["depth"]
     spans["depth"] = body.plus(behind)
     spans["plug"] = body.plus(over_body)
-    printed: dict[Need, int] = {
-        need: size.base + (rear.base if need == "depth" and rear else 0)
-        for need, size in sizes.items()
-        if size is not None and not _measured(size) and need != "plug"
-    }
+    printed = {need: size.base for need, size in sizes.items() if size is not None and house.only_printed(size)}
+    if "depth" in printed and rear is not None:
+        printed["depth"] += rear.base
     return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind))
-
-
-def _size_span(size: Quantity | None, house: int) -> Span:
-    return span_of(size, house) if size is not None and _measured(size) else UNKNOWN
-
-
-def _measured(size: Quantity) -> bool:
-    """A size counts when it was read off the thing: it says caliper, or carries a ± and does not say printed."""
-    return size.by == "caliper" or (size.by is None and size.give is not None)
 
 
 def _record_size(book: KnowledgeBase, unit: HeadUnit, name: str) -> Quantity | None:
     size: Quantity | None = getattr(unit, name)
-    if size is not None and _measured(size):
+    if size is not None and (size.by == "caliper" or (size.by is None and size.give is not None)):
         return size
     readings = [reading.reads for note in book.bench_notes(unit.id) for reading in note.readings if reading.of == name]
     return readings[-1] if readings else size

@@ -23,12 +23,13 @@ class Rooms:
     """Every room and every part size that agrees with a set of standing notes at one place.
 
     All questions are answered by consistency: a part always fits when no such room refuses it, never fits when no
-    such room takes it.
+    such room takes it. What is `assumed` beside the notes may speak of the room seen `through` more mounts.
     """
 
     frame: Frame
     notes: tuple[Standing, ...]
     assumed: tuple[Constraint, ...] = ()
+    through: tuple[Stack, ...] = ()
 
     @cached_property
     def _tried(self) -> dict[Standing, Needs]:
@@ -63,11 +64,12 @@ class Rooms:
         varying = self._varying | self._shared(needs)
         base = self._base if varying == self._varying else self._claims(varying)
         constraints = [*base, *self.assumed, *extra]
-        known = (*(one.stack for one in self.notes if one.stack is not None), *stacks)
+        known = (*(one.stack for one in self.notes if one.stack is not None), *self.through, *stacks)
         vary = tuple(self.parts[key] for key in sorted(varying))
         return [*constraints, *structure(set(_cells(constraints)), known, vary)]
 
-    def consistent(self) -> bool:
+    @cached_property
+    def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
         return Search().consistent(self._system((), None, ()))
 
@@ -91,7 +93,7 @@ class Rooms:
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
         constraints = [*self._base, *self.assumed]
-        known = (*(one.stack for one in self.notes if one.stack is not None), setting.stack)
+        known = (*(one.stack for one in self.notes if one.stack is not None), *self.through, setting.stack)
         seen = set(_cells(constraints)) | set(cells)
         vary = tuple(self.parts[key] for key in sorted(self._varying))
         return list(Search(eager=eager).leaves(constraints + structure(seen, known, vary)))
@@ -123,12 +125,17 @@ class Place:
 
         One account means that nothing is argued over here.
         """
-        sets = maximal_consistent(self.evidence.standing, lambda notes: Rooms(self.frame, notes).consistent())
+        sets = maximal_consistent(self.evidence.standing, lambda notes: Rooms(self.frame, notes).possible)
         return tuple(Rooms(self.frame, notes) for notes in sets)
 
 
 def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outlook:
-    """Whether a part fits in every room that these notes allow, in none, or neither, over all the settings."""
+    """Whether a part fits in every room that these notes allow, in none, or neither, over all the settings.
+
+    Notes that allow no room at all settle nothing.
+    """
+    if not rooms.possible:
+        return "open"
     if all(always_fits(rooms, needs, setting) for setting in settings):
         return "always"
     if not any(rooms.takes(needs, setting) for setting in settings):

@@ -47,9 +47,13 @@ class Reading:
     `took` says how bare numbers were read, with the other readings that would be possible.
     """
 
-    question: Question | None
-    choice: Choice | None = None
+    read: Question | Choice
     took: tuple[str, ...] = ()
+
+    @property
+    def question(self) -> Question | None:
+        """The question, unless something has to be asked first."""
+        return self.read if isinstance(self.read, Question) else None
 
 
 @dataclass(slots=True)
@@ -80,15 +84,15 @@ def read_words(book: KnowledgeBase, text: str) -> Reading:
     found.take(phrase for phrase in phrases if phrase.points in ("vehicle", "unit", "mount"))
     vehicle = _vehicle(phrases, found)
     if vehicle is None:
-        return Reading(None, _which_vehicle(book))
+        return Reading(_which_vehicle(book))
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle)
     sizes, took = _sizes(found)
     place = _place(book, vehicle, found)
     if place is None:
-        return Reading(None, _which_place(book, vehicle), took)
+        return Reading(_which_place(book, vehicle), took)
     unit = found.first("unit")
     if unit is None and not sizes:
-        return Reading(None, _which_thing(book), took)
+        return Reading(_which_thing(book), took)
     question = Question(
         vehicle,
         place,
@@ -98,7 +102,7 @@ def read_words(book: KnowledgeBase, text: str) -> Reading:
         unit=unit.id if unit else None,
         sizes=sizes,
     )
-    return Reading(question, None, took)
+    return Reading(question, took)
 
 
 def _vehicle(phrases: tuple[Phrase, ...], found: _Found) -> str | None:

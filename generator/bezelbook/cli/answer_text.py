@@ -1,0 +1,34 @@
+"""An answer as lines for a terminal, in the order in which a counter needs it."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from bezelbook.pipeline import Choice
+
+
+def answer_lines(answer: Mapping[str, Any]) -> Iterator[str]:
+    """The verdict, for exactly what, the number, how sure, what is argued, unknown and needed, and the notes."""
+    needs = list(answer["needs"])
+    condition = f" {needs.pop(0)}" if answer["verdict"] == "goes in if" and needs else ""
+    yield f"{answer['verdict'].upper()}{condition}"
+    if answer["until_settled"]:
+        yield f"until settled: {answer['until_settled']}"
+    yield answer["for"]["words"]
+    if answer["number"]:
+        yield answer["number"]["words"]
+    if answer["sure"]:
+        jobs = answer["witnesses"]
+        yield f"{answer['sure']}, {jobs} independent {'job' if jobs == 1 else 'jobs'}"
+    yield from (f"argued over: {note['note']}: {note['words']}" for note in answer["argued"])
+    unknown = answer["unknown"]
+    yield from (f"not known: {one['what']} (look: {one['look']}; changes {one['changes']})" for one in unknown)
+    if not unknown:
+        yield "nothing unknown"
+    yield from (f"needs: {need}" for need in needs)
+    yield from (f"note {note['note']}, {note['why']}: {note['words']}" for note in answer["notes"])
+
+
+def choice_lines(choice: Choice) -> Iterator[str]:
+    """What has to be said first, with the answers there are."""
+    yield choice.ask
+    yield from (f"  {words}" for words, _ in choice.options)

@@ -1,0 +1,59 @@
+"""`bezelbook check`: reads the book, and says what is wrong, what cannot both be true and what looks mistyped."""
+
+import argparse
+import json
+from dataclasses import asdict
+from typing import Any
+
+from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_format, counted
+from bezelbook.cli.progress import told_when_slow
+from bezelbook.finding import Finding
+from bezelbook.pipeline import Book, open_book
+
+
+def add_to(commands: Any) -> None:
+    """Add this command's arguments."""
+    command = commands.add_parser("check", help="read the book and say what is wrong, contradicted or mistyped")
+    add_book(command)
+    add_format(command)
+    command.add_argument("--strict", action="store_true", help="end with 1 when something says stop")
+    command.set_defaults(run=run)
+
+
+def run(given: argparse.Namespace) -> int:
+    """Check the book and print what came of it."""
+    with told_when_slow(f"Reading and checking {given.book}"):
+        book = open_book(given.book)
+    print(_json(book) if given.format == "json" else "\n".join(_text(book)))
+    if book.loaded.complaints:
+        return UNREAD
+    stops = any(finding.weight == "stop" for finding in book.findings)
+    return STOP_STANDS if given.strict and stops else ALL_READ
+
+
+def _text(book: Book) -> list[str]:
+    lines = [str(complaint) for complaint in book.loaded.complaints]
+    for finding in book.findings:
+        lines += ["", *_finding(book, finding)] if lines else _finding(book, finding)
+    read = counted(len(book.loaded.records), "record")
+    left_out = len({complaint.path for complaint in book.loaded.complaints})
+    unread = f", {counted(left_out, 'file')} left out" if left_out else ""
+    return [*lines, *([""] if lines else []), f"{read} read{unread}; {counted(len(book.findings), 'finding')}."]
+
+
+def _finding(book: Book, finding: Finding) -> list[str]:
+    quotes = zip(book.places_of(finding), finding.quotes, strict=True)
+    return [
+        f"{finding.weight}: {finding.says} ({finding.rule})",
+        *(f"  {place}: {quote.words}" for place, quote in quotes),
+        *(f"  perhaps {proposal}" for proposal in finding.proposals),
+        f"  {finding.question} {' / '.join(finding.answers)}",
+        f"  costs {finding.cost}",
+    ]
+
+
+def _json(book: Book) -> str:
+    findings = [asdict(finding) | {"places": book.places_of(finding)} for finding in book.findings]
+    complaints = [asdict(complaint) for complaint in book.loaded.complaints]
+    told = {"records": len(book.loaded.records), "complaints": complaints, "findings": findings}
+    return json.dumps(told, ensure_ascii=False, indent=1)

@@ -1,0 +1,51 @@
+"""How a command ends: its exit codes, what every command takes, and plain words on the way out."""
+
+import argparse
+import sys
+from pathlib import Path
+
+from bezelbook.pipeline import Book
+
+ALL_READ = 0
+STOP_STANDS = 1
+UNREAD = 2
+WRONG_USE = 3
+
+
+def add_book(command: argparse.ArgumentParser) -> None:
+    """Every command takes the book's folder, and the day that counts as today."""
+    command.add_argument("--book", type=Path, default=Path("kb"), metavar="DIR", help="the book's folder (default: kb)")
+    command.add_argument(
+        "--today", metavar="YYYY-MM-DD", help="the book's date (default: that of its newest note)", default=None
+    )
+
+
+def add_format(command: argparse.ArgumentParser) -> None:
+    """A command whose output a program may read offers it as JSON."""
+    command.add_argument("--format", choices=("text", "json"), default="text", help="how to print (default: text)")
+
+
+def ending(book: Book) -> int:
+    """The exit code that tells whether every file of the book was read."""
+    return UNREAD if book.loaded.complaints else ALL_READ
+
+
+def warn_unread(book: Book) -> None:
+    """Say on the side how many complaints there are, when a command goes on without the files they are about."""
+    if book.loaded.complaints:
+        print(
+            f"{counted(len(book.loaded.complaints), 'complaint')}: some files could not be read and are left out. "
+            "bezelbook check names them.",
+            file=sys.stderr,
+        )
+
+
+def fail(message: str) -> int:
+    """Say what was wrong with the call and give its exit code."""
+    print(f"bezelbook: {message}", file=sys.stderr)
+    return WRONG_USE
+
+
+def counted(number: int, thing: str) -> str:
+    """`1 note`, `2 notes`."""
+    return f"{number} {thing}" if number == 1 else f"{number} {thing}s"

@@ -1,0 +1,150 @@
+"""From a folder of files to checked knowledge, answers and pages: what the command line and the site both call."""
+
+import json
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from bezelbook.checking import Checked, Kept, check, rules
+from bezelbook.finding import Finding
+from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
+from bezelbook.publish.knowledge import Knowledge, RulePage
+from bezelbook.publish.pages import site_files
+from bezelbook.reasoning.answer import Answer, answer, place_of
+from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.words import Choice, read_words
+from bezelbook.store.book import Loaded, load_book
+from bezelbook.store.new_book import write_new_book
+from bezelbook.store.rule_cases import rule_cases
+from bezelbook.store.schema_files import stale, write_schemas
+from bezelbook.store.source import source_of
+from bezelbook.store.writing import replace
+from bezelbook.values.complaint import Wrong
+
+# The date of a book in which no note has one.
+NO_DAY = "no date"
+SHAPE = '{"vehicle": …, "place": …, "what": …}'
+
+
+@dataclass(frozen=True)
+class Book:
+    """An opened book: what was read, what could not be, and what the rules found."""
+
+    folder: Path
+    loaded: Loaded
+    base: KnowledgeBase
+    checked: Checked
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """What the rules found, heaviest first."""
+        return self.checked.findings
+
+    def places_of(self, finding: Finding) -> tuple[str, ...]:
+        """Where each quote of a finding stands, as path:line:column."""
+        paths = {Path(path).stem: path for path in self.loaded.read if "/notes/" in f"/{path}"}
+        return tuple(source_of(paths[quote.note], quote.path) for quote in finding.quotes)
+
+
+def open_book(folder: Path, kept: Kept | None = None) -> Book:
+    """Read and check a book; files that cannot be read are left out and complained about, nothing else is lost."""
+    loaded = load_book(folder)
+    base = knowledge_base(loaded.records)
+    return Book(folder, loaded, base, check(base, kept))
+
+
+def knowledge_of(folder: Path, today: str | None = None) -> Knowledge:
+    """Everything there is to publish of the book in a folder; without `today` its date is that of its newest note."""
+    return knowledge(open_book(folder), today)
+
+
+def knowledge(book: Book, today: str | None = None) -> Knowledge:
+    """Everything there is to publish of an opened book."""
+    pages = tuple(RulePage(rule.name, rule.title, rule.says, rule_cases(rule.name)) for rule in rules())
+    return Knowledge(
+        book.base,
+        pages,
+        book.findings,
+        tuple(str(complaint) for complaint in book.loaded.complaints),
+        today or book.base.newest_day or NO_DAY,
+    )
+
+
+def write_pages(book: Book, out: Path, today: str | None = None) -> int:
+    """Write every page and data script of a book below a folder; says how many."""
+    files = site_files(knowledge(book, today))
+    for file in files:
+        replace(out / file.path, file.text)
+    return len(files)
+
+
+class Counter:
+    """Answers questions about one book, remembering each place it was asked about."""
+
+    def __init__(self, base: KnowledgeBase) -> None:
+        self.base = base
+        self._places: dict[tuple[str, str], Place] = {}
+
+    def ask_words(self, text: str) -> tuple[Answer | Choice, tuple[str, ...]]:
+        """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
+        reading = read_words(self.base, text)
+        found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
+        return found, reading.took
+
+    def ask(self, data: Mapping[str, Any]) -> dict[str, Any]:
+        """A question as plain data, answered as plain data; raises Wrong when it cannot be read."""
+        reading = read_question(self.base, data)
+        found = reading.read
+        took = {"took": list(reading.took)} if reading.took else {}
+        if isinstance(found, Choice):
+            return {"ask": found.ask, "options": [list(option) for option in found.options]} | took
+        return self._answer(found).plain() | took
+
+    def batch(self, lines: Iterable[str]) -> Iterator[dict[str, Any]]:
+        """One answer for each line of JSON that is not blank; a line that is wrong says so and stops nothing."""
+        for number, line in enumerate(lines, 1):
+            if line.strip():
+                yield self._line(number, line)
+
+    def _line(self, number: int, line: str) -> dict[str, Any]:
+        try:
+            return self.ask(_question(line))
+        except Wrong as wrong:
+            return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
+
+    def _answer(self, question: Question) -> Answer:
+        key = (question.vehicle, question.place)
+        if key not in self._places:
+            self._places[key] = place_of(self.base, *key)
+        return answer(self.base, question, self._places[key])
+
+
+def _question(line: str) -> dict[str, Any]:
+    """A line of a batch as plain data; raises Wrong when it is not a set of keys and values."""
+    try:
+        data = json.loads(line)
+    except (json.JSONDecodeError, RecursionError) as error:
+        raise Wrong("this line is not JSON", f"Write one question a line: {SHAPE}") from error
+    if not isinstance(data, dict):
+        raise Wrong("a question is a set of keys and values", f"Write {SHAPE}")
+    return data
+
+
+__all__ = [
+    "Answer",
+    "Book",
+    "Choice",
+    "Counter",
+    "Knowledge",
+    "knowledge",
+    "knowledge_of",
+    "open_book",
+    "site_files",
+    "stale",
+    "write_new_book",
+    "write_pages",
+    "write_schemas",
+]

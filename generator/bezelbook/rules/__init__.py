@@ -1,0 +1,1 @@
+"""The rules by which the book checks itself, a fault a file."""

@@ -1,0 +1,127 @@
+"""Something deeper is said to go in where something shallower did not, for want of depth."""
+
+from collections.abc import Iterator
+
+from bezelbook.finding import Finding, PlaceRule, PlaceScope, Quote
+from bezelbook.kinds.note.record import Tried
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.evidence import ANY_CUT, Standing, evidence_at, standing_of
+from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.needs import Needs, needs_of_note
+from bezelbook.reasoning.quote import quote
+from bezelbook.values.span import NOTHING, Span
+from bezelbook.values.words import STRONG
+
+COST = "0.5 to 2 bay-hours and a restock when found with the dash open (common practice, no source)"
+ANSWERS = ("the mount", "the build", "what was cut", "where the loom was", "one of them is wrong", "go and look")
+
+
+def check(scope: PlaceScope) -> Iterator[Finding]:
+    """One finding for each state in which a yes is deeper than a no that nothing on record explains."""
+    book, vehicle = scope.book, scope.book.vehicles[scope.vehicle]
+    tried = [_Tried(book, vehicle, note) for note in _comparable(book, vehicle, scope.place)]
+    refused = [one for one in tried if one.note.verdict == "does not" and one.note.reason == "depth"]
+    went_in = [one for one in tried if one.note.verdict == "goes in"]
+    found: set[str] = set()
+    for no in sorted(refused, key=lambda one: (one.note.sure not in STRONG, one.depth.low or 0, one.note.id)):
+        for yes in sorted(went_in, key=lambda one: (one.note.sure not in STRONG, -(one.depth.low or 0), one.note.id)):
+            key = "/".join((RULE.name, scope.vehicle, scope.place, _state(no), "depth"))
+            if key not in found and _reversed(yes, no):
+                found.add(key)
+                yield _finding(scope, yes, no, key)
+
+
+class _Tried:
+    """A note of something tried, with its depth and the state it was tried in, strong or not."""
+
+    def __init__(self, book: KnowledgeBase, vehicle: Vehicle, note: Tried) -> None:
+        self.note = note
+        self.needs: Needs = needs_of_note(book, note)
+        self.state: Standing = standing_of(book, vehicle, note)
+
+    @property
+    def depth(self) -> Span:
+        """Body depth, in nanometres."""
+        return self.needs.spans["depth"]
+
+
+def _comparable(book: KnowledgeBase, vehicle: Vehicle, place: str) -> list[Tried]:
+    """Every note of something tried here, but those that wait to be read back and those that were replaced."""
+    evidence = evidence_at(book, vehicle, place)
+    notes = [one.note for one in evidence.standing] + [one.note for one in evidence.weak]
+    return [note for note in notes if isinstance(note, Tried)]
+
+
+def _reversed(yes: _Tried, no: _Tried) -> bool:
+    """Whether the yes is certainly at least as deep as the no, and nothing that both say explains it."""
+    if _explained(yes, no):
+        return False
+    if yes.needs.key == no.needs.key:
+        return _offset(yes.state.stack) == _offset(no.state.stack)
+    deeper = yes.depth.minus(_offset(yes.state.stack)).minus(no.depth.minus(_offset(no.state.stack)))
+    if yes.state.stack == no.state.stack:
+        deeper = yes.depth.minus(no.depth)
+    return deeper.low is not None and deeper.low >= 0
+
+
+def _explained(yes: _Tried, no: _Tried) -> bool:
+    """Whether both say something that differs, and the difference gives the yes more room."""
+    return (
+        not set(yes.state.builds) & set(no.state.builds)
+        or (yes.state.cut not in (ANY_CUT, no.state.cut))
+        or (yes.note.loom == "aside" and no.note.loom == "behind")
+        or (yes.note.plugs == "off" and no.note.plugs == "on")
+    )
+
+
+def _offset(stack: Stack | None) -> Span:
+    """How far out the part was held; a mount that was not said is taken as flush, and proposed as the difference."""
+    return NOTHING if stack is None or stack.strange else stack.offset
+
+
+def _state(no: _Tried) -> str:
+    builds = "+".join("-".join(value for _, value in build) for build in no.state.builds) or "any build"
+    mounts = "mounts not said" if no.state.stack is None else no.state.stack.words
+    return f"{builds}, {mounts}"
+
+
+def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
+    both_strong = yes.note.sure in STRONG and no.note.sure in STRONG
+    proposals = tuple(_proposals(yes, no))
+    return Finding(
+        rule=RULE.name,
+        key=key,
+        weight="stop" if both_strong else "look first",
+        says="something deeper is said to go in where something shallower did not, for want of depth",
+        quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),
+        difference=proposals[0] if proposals else "nothing on record differs",
+        proposals=proposals or ("one of the two is wrong: offer the deeper one up again",),
+        cost=COST,
+        question="Both of these cannot be true. What differs?",
+        answers=ANSWERS,
+        vehicle=scope.vehicle,
+        place=scope.place,
+    )
+
+
+def _proposals(yes: _Tried, no: _Tried) -> Iterator[str]:
+    """What would make both true, the likeliest first: whatever one of them left blank or both say differently."""
+    unsaid = [one.note.id for one in (yes, no) if one.note.mounts is None]
+    if unsaid:
+        yield f"the mount: {' and '.join(unsaid)} does not say which was used"
+    split = [one.note.id for one in (yes, no) if len(one.state.builds) > 1]
+    if split:
+        yield f"the build: {' and '.join(split)} does not say which the car was"
+    if yes.note.cut is None:
+        yield f"a cut: {yes.note.id} does not say whether anything was cut"
+    looms = [one.note.id for one in (yes, no) if one.note.loom is None]
+    if looms:
+        yield f"the loom: {' and '.join(looms)} does not say where it went"
+    if yes.note.plugs != "on" and yes.note.sure != "fitted":
+        yield f"the plugs: {yes.note.id} does not say that they were on"
+    if yes.note.sure not in STRONG:
+        yield f"how sure: {yes.note.id} was only {yes.note.sure}"
+
+
+RULE = PlaceRule("depth-ladder-reversed", "Deeper goes in, shallower does not", __doc__ or "", check)

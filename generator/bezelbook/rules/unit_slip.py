@@ -1,0 +1,44 @@
+"""A size in a note lies outside anything a shop meets, and would be usual in another unit."""
+
+from collections.abc import Iterator
+
+from bezelbook.finding import Finding, NoteRule, NoteScope, Quote
+from bezelbook.kinds.note.record import Bench
+from bezelbook.reasoning.slip import Slip, slips
+from bezelbook.values.shown import show_length
+
+COST = "0.5 to 2 bay-hours when a wrong depth is found with the dash open (common practice, no source)"
+
+
+def check(scope: NoteScope) -> Iterator[Finding]:
+    """One finding for each number that looks mistyped; a number that its author has read back stands."""
+    for slip in slips(scope.note):
+        yield _finding(scope, slip)
+
+
+def _finding(scope: NoteScope, slip: Slip) -> Finding:
+    note = scope.note
+    low, high = slip.usual_mm
+    proposals = tuple(f"{slip.typed} was meant in {unit}: {show_length(length)}" for unit, length in slip.readings)
+    vehicle, place = ("", "") if isinstance(note, Bench) else (note.vehicle, note.place)
+    return Finding(
+        rule=RULE.name,
+        key=f"{RULE.name}/{vehicle}/{place}/{note.id}/{slip.field}",
+        weight="look first",
+        says=f"{slip.field} {slip.typed} is outside the usual {low} to {high} mm, so the note waits",
+        quotes=(Quote(note.id, f"{slip.field} {slip.typed}", slip.path),),
+        difference="the unit",
+        proposals=proposals or ("the number was typed wrong: ask its author",),
+        cost=COST,
+        question=f"What did {slip.typed} mean?",
+        answers=(
+            *(f"{unit}: {show_length(length)}" for unit, length in slip.readings),
+            "it stands as typed",
+            "ask its author",
+        ),
+        vehicle=vehicle,
+        place=place,
+    )
+
+
+RULE = NoteRule("unit-slip", "A number in the wrong unit", __doc__ or "", check)
