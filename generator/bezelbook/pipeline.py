@@ -13,13 +13,14 @@ from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
 from bezelbook.reasoning.answer import Answer, answer, place_of
 from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.plain import PlainAnswer
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.new_book import write_new_book
 from bezelbook.store.rule_cases import rule_cases
-from bezelbook.store.schema_files import stale, write_schemas
+from bezelbook.store.schema_files import plain_schema_text, schema_texts, stale, write_schemas
 from bezelbook.store.source import source_of
 from bezelbook.store.writing import replace
 from bezelbook.values.complaint import Wrong
@@ -73,6 +74,11 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
     )
 
 
+def every_schema() -> dict[str, str]:
+    """The text of every schema file by its name: one a kind, and one for an answer."""
+    return {**schema_texts(), "answer.schema.json": plain_schema_text("answer", "What bezelbook says.", PlainAnswer)}
+
+
 def write_pages(book: Book, out: Path, today: str | None = None) -> int:
     """Write every page and data script of a book below a folder; says how many."""
     files = site_files(knowledge(book, today))
@@ -101,7 +107,7 @@ class Counter:
         took = {"took": list(reading.took)} if reading.took else {}
         if isinstance(found, Choice):
             return {"ask": found.ask, "options": [list(option) for option in found.options]} | took
-        return self._answer(found).plain() | took
+        return {**self._answer(found).plain(), **took}
 
     def batch(self, lines: Iterable[str]) -> Iterator[dict[str, Any]]:
         """One answer for each line of JSON that is not blank; a line that is wrong says so and stops nothing."""
@@ -139,6 +145,7 @@ __all__ = [
     "Choice",
     "Counter",
     "Knowledge",
+    "every_schema",
     "knowledge",
     "knowledge_of",
     "open_book",

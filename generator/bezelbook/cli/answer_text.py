@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from bezelbook.cli.outcome import counted
 from bezelbook.pipeline import Choice
 
 
@@ -17,8 +18,7 @@ def answer_lines(answer: Mapping[str, Any]) -> Iterator[str]:
     if answer["number"]:
         yield answer["number"]["words"]
     if answer["sure"]:
-        jobs = answer["witnesses"]
-        yield f"{answer['sure']}, {jobs} independent {'job' if jobs == 1 else 'jobs'}"
+        yield _sure(answer["sure"], answer["witnesses"])
     yield from (f"argued over: {note['note']}: {note['words']}" for note in answer["argued"])
     unknown = answer["unknown"]
     yield from (f"not known: {one['what']} (look: {one['look']}; changes {one['changes']})" for one in unknown)
@@ -26,6 +26,10 @@ def answer_lines(answer: Mapping[str, Any]) -> Iterator[str]:
         yield "nothing unknown"
     yield from (f"needs: {need}" for need in needs)
     yield from (f"note {note['note']}, {note['why']}: {note['words']}" for note in answer["notes"])
+
+
+def _sure(sure: str, jobs: int) -> str:
+    return sure if not jobs else f"{sure}, {counted(jobs, 'independent job')}"
 
 
 def choice_lines(choice: Choice) -> Iterator[str]:

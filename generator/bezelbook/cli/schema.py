@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from bezelbook.cli.outcome import ALL_READ, STOP_STANDS
-from bezelbook.pipeline import stale, write_schemas
+from bezelbook.pipeline import every_schema, stale, write_schemas
 
 
 def add_to(commands: Any) -> None:
@@ -19,9 +19,9 @@ def add_to(commands: Any) -> None:
 def run(given: argparse.Namespace) -> int:
     """Write the schema files, or compare them."""
     if not given.check:
-        write_schemas(given.out)
+        write_schemas(given.out, every_schema())
         print(f"The schemas are in {given.out}.")
         return ALL_READ
-    old = stale(given.out)
+    old = stale(given.out, every_schema())
     print("\n".join(diff for _, diff in old) if old else f"The schemas in {given.out} are up to date.")
     return STOP_STANDS if old else ALL_READ

@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
@@ -10,6 +9,7 @@ from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
 from bezelbook.reasoning.number import Spot, deciding, room_words
+from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNumber
 from bezelbook.reasoning.question import Asked, Question, asked, open_axes
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook, Place
@@ -51,7 +51,7 @@ class Answer:
     needs: tuple[str, ...]
     first_unit: str
 
-    def plain(self) -> dict[str, Any]:
+    def plain(self) -> PlainAnswer:
         """The answer as plain data, with the keys that the command line and the pages share."""
         return {
             "verdict": self.verdict,
@@ -66,7 +66,7 @@ class Answer:
             "needs": list(self.needs),
         }
 
-    def _for(self) -> dict[str, Any]:
+    def _for(self) -> PlainFor:
         axes = sorted({axis for build in self.asked.builds for axis, _ in build})
         known = {axis: self.asked.known.get(axis, "not looked") for axis in axes}
         return {
@@ -81,7 +81,7 @@ class Answer:
             "words": self.for_words,
         }
 
-    def _number(self) -> dict[str, Any] | None:
+    def _number(self) -> PlainNumber | None:
         spot = self.spot
         if spot is None:
             return None
@@ -198,7 +198,7 @@ def _needs(place: Place, resolved: Asked, found: Judgement) -> list[str]:
     return lines
 
 
-def _plain_note(quoted: Quoted) -> dict[str, Any]:
+def _plain_note(quoted: Quoted) -> PlainNote:
     note = quoted.note
     return {
         "note": note.id,

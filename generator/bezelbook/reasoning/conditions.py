@@ -65,7 +65,10 @@ def _mountings(place: Place, question: Asked) -> Iterator[Condition]:
 def _printed(place: Place, question: Asked) -> Iterator[Condition]:
     if question.needs.printed and always(place, question.narrowed(needs=at_its_word(question.needs))):
         figures = ", ".join(f"{need} {show_length(size)}" for need, size in question.needs.printed.items())
-        yield Condition(f"its printed sizes are true ({figures})", "put a caliper on it, 2 min on the bench")
+        narrowed = question.narrowed(needs=at_its_word(question.needs))
+        yield Condition(
+            f"its printed sizes are true ({figures})", "put a caliper on it, 2 min on the bench", narrowed=narrowed
+        )
 
 
 def _plug(place: Place, question: Asked) -> Iterator[Condition]:
@@ -82,7 +85,7 @@ def _plug(place: Place, question: Asked) -> Iterator[Condition]:
         words = f"its plug and bend need no more than {show_length(least)}"
         if roomier > least:
             words += f" (up to {show_length(roomier)} if it does not leave at the {_listed(tight)})"
-        yield Condition(words, "plug it in on the bench and rule it, 3 min")
+        yield Condition(words, "plug it in on the bench and rule it, 3 min", narrowed=unplugged)
 
 
 def _plug_room(place: Place, question: Asked) -> dict[str, int]:

@@ -21,12 +21,13 @@ HOLES: Mapping[str, str] = {
 class Stack:
     """Mounts in order, nearest the car first, as one map.
 
-    `offset` is how far the part is held out, a span in nanometres (negative is recessed); `holes` gives for each
-    size that some mount frames the mount's key and its span; `ninths` are those that lie behind the hole; `strange`
-    are the words that name no mount of the book, whose map is unknown.
+    `names` are what people call them; `offset` is how far the part is held out, a span in nanometres (negative is
+    recessed); `holes` gives for each size that some mount frames the mount's key and its span; `ninths` are those that
+    lie behind the hole; `strange` are the words that name no mount of the book, whose map is unknown.
     """
 
     key: tuple[str, ...] = ()
+    names: tuple[str, ...] = ()
     offset: Span = NOTHING
     holes: Mapping[str, tuple[str, Span]] = field(default_factory=dict)
     ninths: tuple[Ninth, ...] = NINTHS
@@ -35,7 +36,7 @@ class Stack:
     @property
     def words(self) -> str:
         """The stack as a person says it."""
-        return " and ".join(self.key) if self.key else "no mount"
+        return " and ".join(self.names) if self.names else "no mount"
 
 
 BARE = Stack()
@@ -58,6 +59,7 @@ def _mounted(stack: Stack, mount: Mount, house: int) -> Stack:
     }
     return Stack(
         (*stack.key, mount.id),
+        (*stack.names, mount.name),
         stack.offset.plus(_offset(mount, house)),
         {**stack.holes, **framed},
         mount.presents.ninths or stack.ninths,
@@ -74,7 +76,7 @@ def _offset(mount: Mount, house: int) -> Span:
 def _strange(stack: Stack, words: str) -> Stack:
     key = f'"{folded(words)}"'
     holes = dict.fromkeys(HOLES, (key, UNKNOWN))
-    return Stack((*stack.key, key), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
+    return Stack((*stack.key, key), (*stack.names, key), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
 
 
 def _span(size: Quantity, house: int) -> Span:

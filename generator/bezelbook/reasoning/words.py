@@ -87,7 +87,7 @@ def read_words(book: KnowledgeBase, text: str) -> Reading:
         return Reading(_which_vehicle(book))
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle)
     sizes, took = _sizes(found)
-    place = _place(book, vehicle, found)
+    place = _place(book, vehicle, phrases, found)
     if place is None:
         return Reading(_which_place(book, vehicle), took)
     unit = found.first("unit")
@@ -108,19 +108,24 @@ def read_words(book: KnowledgeBase, text: str) -> Reading:
 def _vehicle(phrases: tuple[Phrase, ...], found: _Found) -> str | None:
     """The vehicle that was named, or the only one that shares a word with what was typed."""
     named = found.first("vehicle")
-    if named is not None:
-        return named.id
-    words = {word for word in found.left if word is not None and not word[0].isdigit()}
-    sharing = {phrase.id for phrase in phrases if phrase.points == "vehicle" and words & set(phrase.words) - {"gen"}}
-    return sharing.pop() if len(sharing) == 1 else None
+    return named.id if named else _only_sharing(found, [phrase for phrase in phrases if phrase.points == "vehicle"])
 
 
-def _place(book: KnowledgeBase, vehicle: str, found: _Found) -> str | None:
+def _place(book: KnowledgeBase, vehicle: str, phrases: tuple[Phrase, ...], found: _Found) -> str | None:
+    """The place that was named, or the only opening there is, or the only one that shares a word with what was typed."""
     named = found.first("place")
     if named is not None:
         return named.id
     openings = [id_ for id_, place in book.vehicles[vehicle].places.items() if place.kind in OPENINGS]
-    return openings[0] if len(openings) == 1 else None
+    of_openings = [one for one in phrases if (one.vehicle, one.points) == (vehicle, "place") and one.id in openings]
+    return openings[0] if len(openings) == 1 else _only_sharing(found, of_openings)
+
+
+def _only_sharing(found: _Found, phrases: list[Phrase]) -> str | None:
+    """The id of the only thing named by a phrase that shares an unused word; numbers and "gen" do not count."""
+    words = {word for word in found.left if word is not None and not word[0].isdigit() and word != "gen"}
+    sharing = {phrase.id for phrase in phrases if words & set(phrase.words)}
+    return sharing.pop() if len(sharing) == 1 else None
 
 
 def _year(found: _Found) -> int | None:

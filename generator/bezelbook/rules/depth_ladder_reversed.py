@@ -82,7 +82,7 @@ def _offset(stack: Stack | None) -> Span:
 
 def _state(no: _Tried) -> str:
     builds = "+".join("-".join(value for _, value in build) for build in no.state.builds) or "any build"
-    mounts = "mounts not said" if no.state.stack is None else no.state.stack.words
+    mounts = "mounts not said" if no.state.stack is None else " and ".join(no.state.stack.key) or "no mount"
     return f"{builds}, {mounts}"
 
 

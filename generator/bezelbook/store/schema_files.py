@@ -7,6 +7,8 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
+from pydantic import TypeAdapter
+
 from bezelbook.kinds import KINDS, Kind
 from bezelbook.store.writing import replace
 
@@ -34,6 +36,12 @@ def _roots(schema: dict[str, Any]) -> list[dict[str, Any]]:
 def schema_texts(kinds: Mapping[str, Kind] = KINDS) -> dict[str, str]:
     """Give the text of every schema file by its name; the same models always give the same bytes."""
     return {f"{kind.name}{_ENDING}": _text(file_schema(kind)) for kind in kinds.values()}
+
+
+def plain_schema_text(title: str, description: str, shape: Any) -> str:
+    """Give the text of the schema of plain data that is no record, such as an answer."""
+    schema = TypeAdapter(shape).json_schema()
+    return _text({**schema, "$schema": _DIALECT, "title": title, "description": description})
 
 
 def _text(schema: Mapping[str, Any]) -> str:
