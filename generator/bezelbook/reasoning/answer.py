@@ -16,6 +16,7 @@ from bezelbook.reasoning.room import Outlook, Place
 from bezelbook.reasoning.support import Support, support
 from bezelbook.reasoning.unknowns import Missing, unknowns
 from bezelbook.reasoning.verdict import Judgement, judge
+from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
 from bezelbook.values.words import AnswerVerdict
 
@@ -114,7 +115,7 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
         question=question,
         asked=resolved,
         for_words=_for_words(place, question, resolved),
-        spot=deciding(place, resolved, found.verdict),
+        spot=deciding(place, _as_far_as_known(resolved, found), found.verdict),
         sure=behind.sure if behind else None,
         witnesses=behind.witnesses if behind else 0,
         notes=tuple(_notes(place, resolved, behind or NOBODY)),
@@ -126,13 +127,19 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
     )
 
 
+def _as_far_as_known(resolved: Asked, found: Judgement) -> Asked:
+    """The question with its first condition filled in, which is the case that the number and the notes are about."""
+    narrowed = found.conditions[0].narrowed if found.conditions else None
+    return narrowed or resolved
+
+
 def _support(place: Place, resolved: Asked, found: Judgement) -> Support | None:
     """What carries a firm answer, or the yes that the first condition would make."""
     if found.verdict in FIRM:
         return support(place, resolved, FIRM[found.verdict])
     if found.conditions:
-        narrowed = found.conditions[0].narrowed
-        return support(place, narrowed, "always") if narrowed else NOBODY
+        narrowed = _as_far_as_known(resolved, found)
+        return NOBODY if narrowed is resolved else support(place, narrowed, "always")
     return None
 
 
@@ -140,7 +147,7 @@ def _for_words(place: Place, question: Question, resolved: Asked) -> str:
     vehicle, where = place.frame.vehicle, place.frame.vehicle.places.get(question.place)
     builds = [value for axis, value in sorted(resolved.known.items()) if axis in dict(resolved.builds[0])]
     builds += [f"{axis} not known" for axis in open_axes(vehicle, question.place, resolved.builds)]
-    mounts = " or ".join(stack.words for stack in resolved.stacks)
+    mounts = listed([stack.words for stack in resolved.stacks], "or")
     place_name = (where.name if where else None) or question.place.replace("-", " ")
     state = [
         f"with {mounts}",

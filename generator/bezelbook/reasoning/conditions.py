@@ -1,6 +1,6 @@
 """The single things that a question or the book left blank, any one of which would make the answer a yes."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bezelbook.reasoning.bounds import Constraint, Rise, exactly
@@ -9,6 +9,7 @@ from bezelbook.reasoning.evidence import ANY_CUT, Standing
 from bezelbook.reasoning.needs import Needs, at_its_word
 from bezelbook.reasoning.question import Asked, open_axes
 from bezelbook.reasoning.room import Place, Rooms, clearance, outlook, room_spans
+from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
 from bezelbook.values.words import NINTHS
 
@@ -84,7 +85,7 @@ def _plug(place: Place, question: Asked) -> Iterator[Condition]:
         roomier = max(room.values())
         words = f"its plug and bend need no more than {show_length(least)}"
         if roomier > least:
-            words += f" (up to {show_length(roomier)} if it does not leave at the {_listed(tight)})"
+            words += f" (up to {show_length(roomier)} if it does not leave at the {listed(tight)})"
         yield Condition(words, "plug it in on the bench and rule it, 3 min", narrowed=unplugged)
 
 
@@ -115,7 +116,7 @@ def _unmeasured(place: Place, question: Asked, *, deep: bool) -> Iterator[Condit
     if deep:
         deepest = max(room + demand.shift for demand, room in wanted.items() if room is not None)
         ninths = [ninth for ninth in NINTHS if any(demand.ninth == ninth for demand in wanted)]
-        where = "it is" if len(ninths) == len(NINTHS) else f"the {_listed(ninths)} of the opening is"
+        where = "it is" if len(ninths) == len(NINTHS) else f"the {listed(ninths)} of the opening is"
         yield Condition(
             f"{where} at least {show_length(deepest)} deep",
             "depth gauge from the sub-dash face, 2 min with the hole open",
@@ -186,7 +187,3 @@ def _cuts(place: Place, question: Asked) -> Iterator[Condition]:
         narrowed = question.narrowed(cut=cut)
         if always(place, narrowed):
             yield Condition(f"this may be cut: {cut}", "agree it in writing with the customer first", narrowed=narrowed)
-
-
-def _listed(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

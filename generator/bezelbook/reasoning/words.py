@@ -112,7 +112,7 @@ def _vehicle(phrases: tuple[Phrase, ...], found: _Found) -> str | None:
 
 
 def _place(book: KnowledgeBase, vehicle: str, phrases: tuple[Phrase, ...], found: _Found) -> str | None:
-    """The place that was named, or the only opening there is, or the only one that shares a word with what was typed."""
+    """The place that was named, or the only opening there is, or the only one that shares a typed word."""
     named = found.first("place")
     if named is not None:
         return named.id

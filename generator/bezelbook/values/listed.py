@@ -1,0 +1,8 @@
+"""Several things said in one breath."""
+
+from collections.abc import Sequence
+
+
+def listed(words: Sequence[str], joined: str = "and") -> str:
+    """`a`, `a and b`, `a, b and c`; the last two are joined by the word given. There must be at least one."""
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {joined} {words[-1]}"
