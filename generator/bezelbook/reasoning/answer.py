@@ -15,7 +15,7 @@ from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook, Place
 from bezelbook.reasoning.support import Support, support
 from bezelbook.reasoning.unknowns import Missing, unknowns
-from bezelbook.reasoning.verdict import Judgement, judge
+from bezelbook.reasoning.verdict import Judgement, judge, viable
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
 from bezelbook.values.words import AnswerVerdict
@@ -106,7 +106,7 @@ def place_of(book: KnowledgeBase, vehicle: str, place: str) -> Place:
 def answer(book: KnowledgeBase, question: Question, place: Place | None = None) -> Answer:
     """The answer to a question about a dash opening; `place` may be handed in to be used for many questions."""
     place = place or place_of(book, question.vehicle, question.place)
-    resolved = asked(place.frame, place.evidence, question)
+    resolved = viable(place, asked(place.frame, place.evidence, question))
     found = judge(place, resolved)
     behind = _support(place, resolved, found)
     return Answer(

@@ -7,7 +7,7 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Rise, Under, exactly
 from bezelbook.reasoning.builds import Build, bearing_axes, builds
-from bezelbook.reasoning.evidence import ANY_CUT, UNCUT
+from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import Need, Needs
 from bezelbook.values.span import Span
@@ -186,5 +186,4 @@ def _seen_through(cell: RoomCell | PresentedCell) -> tuple[tuple[str, ...], Room
 
 
 def _no_roomier(mean: RoomCell, roomy: RoomCell) -> bool:
-    cut = mean.cut in (roomy.cut, UNCUT) or roomy.cut == ANY_CUT
-    return cut and mean.loom in (roomy.loom, "behind")
+    return mean.cut in (roomy.cut, UNCUT) and mean.loom in (roomy.loom, "behind")

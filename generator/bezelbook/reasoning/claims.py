@@ -1,16 +1,28 @@
 """What a standing note says of the room, written as bounds."""
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
 from itertools import product
 from math import prod
+from typing import get_args
 
 from bezelbook.kinds.note.record import Measured, RoomReading, Tried
 from bezelbook.kinds.shop.record import Tools
 from bezelbook.reasoning.bounds import STRICT, Case, Constraint, Either, OneOf, Rise, Under, exactly
-from bezelbook.reasoning.cells import Cell, Demand, Frame, PartSize, Setting, between, demands, depth_cell, hole_cell
-from bezelbook.reasoning.evidence import Standing, refused_reading
-from bezelbook.reasoning.mounting import BARE, HOLES
+from bezelbook.reasoning.cells import (
+    Cell,
+    Demand,
+    Frame,
+    Loom,
+    PartSize,
+    Setting,
+    between,
+    demands,
+    depth_cell,
+    hole_cell,
+)
+from bezelbook.reasoning.evidence import ANY_CUT, Standing, refused_reading
+from bezelbook.reasoning.mounting import BARE, HOLES, Stack
 from bezelbook.reasoning.needs import Needs, needs_of_note
 from bezelbook.values.quantity import Quantity
 from bezelbook.values.span import Span, around, span_of
@@ -18,6 +30,7 @@ from bezelbook.values.words import NINTHS, Ninth
 
 # A note that leaves more ways open than this keeps only what it says outright: still true, merely less.
 MOST_CASES = 81
+LOOMS: tuple[Loom, ...] = get_args(Loom)
 NEED_BY_REASON = {
     "depth": ("depth", "plug"),
     "width": ("width",),
@@ -27,35 +40,57 @@ NEED_BY_REASON = {
 }
 
 
-def claim(frame: Frame, standing: Standing, varying: frozenset[str]) -> tuple[Constraint, ...]:
+def claim(
+    frame: Frame, standing: Standing, varying: frozenset[str], exits: Mapping[str, Ninth] | None = None
+) -> tuple[Constraint, ...]:
     """The bounds that a standing note sets; none when it says nothing that could be compared.
 
     The sizes of a part whose key is in `varying` are numbers of their own, shared by all notes about it; for any other,
-    the end of its ± at which the note is certainly true is used.
+    the end of its ± at which the note is certainly true is used. Where nobody said how a plug leaves, `exits` may say it
+    for a part, and else it may be any way; without `exits` at all that plug is left out of what went in.
     """
-    note, stack = standing.note, standing.stack
-    if stack is None:
+    note = standing.note
+    if standing.stack is None:
         return ()
-    settings = [Setting(build, stack, standing.cut, standing.loom, standing.plugs_on) for build in standing.builds]
+    settings = _made_in(standing, standing.stack)
     if isinstance(note, Measured):
         return one_of(case for setting in settings for case in _readings(frame, note, setting))
     needs = needs_of_note(frame.book, note)
-    ways = [_tried(frame, note, needs, setting) for setting in settings]
+    needs = replace(needs, exit=needs.exit or (exits or {}).get(needs.key))
+    ways = [way for setting in settings for way in _ways(frame, note, needs, setting, split=exits is not None)]
     if standing.says == "goes in":
         return one_of(Case(fit(way.met, needs, varying) + way.rises, way.eithers) for way in ways)
-    refused = misfit([demand for way in ways for demand in _blamed(note, way)], needs, varying)
-    gaps = [Case(way.rises, way.eithers) for way in ways]
-    return refused + (one_of(gaps) if all(gap.rises or gap.eithers for gap in gaps) else ())
+    return _refused(note, needs, varying, ways)
 
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """One build a tried note may have been made in: what was asked of the room there, and "by so much" as bounds."""
+    """One way a note may have been made: what was asked of the room there, and "by so much" as bounds."""
 
     met: tuple[Demand, ...]
     asked: tuple[Demand, ...]
     rises: tuple[Rise, ...]
     eithers: tuple[Either, ...]
+
+
+def _made_in(standing: Standing, stack: Stack) -> list[Setting]:
+    """Every build it may have been; "by so much" is true only in the very state it was seen in, so then every state."""
+    note, cut = standing.note, standing.cut
+    looms, plugs = (standing.loom,), (standing.plugs_on,)
+    if isinstance(note, Tried) and (note.to_spare or note.short_by):
+        # Whatever was cut there, only that car had that room.
+        cut = note.cut or f"{ANY_CUT} ({note.id})"
+        looms = (note.loom,) if note.loom else LOOMS
+        plugs = (standing.plugs_on,) if note.plugs or note.sure == "fitted" else (True, False)
+    return [Setting(build, stack, cut, loom, on) for build, loom, on in product(standing.builds, looms, plugs)]
+
+
+def _refused(note: Tried, needs: Needs, varying: frozenset[str], ways: list[_Way]) -> tuple[Constraint, ...]:
+    blamed = [(way, _blamed(note, way)) for way in ways]
+    blamed = [(way, named) for way, named in blamed if named]
+    if any(way.rises or way.eithers for way, _ in blamed):
+        return one_of(Case(way.rises, (*misfit(named, needs, varying), *way.eithers)) for way, named in blamed)
+    return misfit([demand for _, named in blamed for demand in named], needs, varying) if blamed else ()
 
 
 def fit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Rise, ...]:
@@ -64,7 +99,7 @@ def fit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tupl
     return tuple(rise for rise in rises if rise is not None)
 
 
-def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Constraint, ...]:
+def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Either, ...]:
     """The room falls short of at least one of these demands; no bound when a need among them has no known end."""
     options = [_short_of(demand, needs, varying) for demand in wanted]
     known = tuple(option for option in options if option is not None)
@@ -93,11 +128,14 @@ def _short_of(demand: Demand, needs: Needs, varying: frozenset[str]) -> Under | 
     return None if span.high is None else Under(demand.cell, None, exactly(span.high - demand.shift))
 
 
-def _tried(frame: Frame, note: Tried, needs: Needs, setting: Setting) -> _Way:
+def _ways(frame: Frame, note: Tried, needs: Needs, setting: Setting, *, split: bool) -> Iterator[_Way]:
+    """What was asked of the room in one setting; one way for each ninth at which the plug may have left, if `split`."""
     sure, plug = demands(frame, needs, setting)
-    met = sure + (plug if len(plug) == 1 else ())
-    rises, eithers = _gap(frame, note, needs, met if len(plug) < 2 else ())
-    return _Way(met, sure + plug, rises, eithers)
+    by_exit = split and (note.verdict != "does not" or note.short_by is not None)
+    for leaves_at in [(one,) for one in plug] if by_exit and plug else [plug]:
+        met = sure + (leaves_at if len(leaves_at) == 1 else ())
+        rises, eithers = _gap(frame, note, needs, met if len(leaves_at) < 2 else ())
+        yield _Way(met, sure + leaves_at, rises, eithers)
 
 
 def _blamed(note: Tried, way: _Way) -> tuple[Demand, ...]:

@@ -20,11 +20,12 @@ def corners(place: Place, asked: Asked) -> dict[str, Any]:
 
     Lengths are whole nanometres. `sure` is the largest need that certainly fits, the house clearance taken off where
     only readings carry it; `least` and `most` bound the room; `measured` says whether a reading bounds it on both
-    sides. Each leaf is a list of noes; a need falls short of one when it reaches the threshold of every cell named.
+    sides. `stack` is the index of the setting's mounts among those asked about. Each leaf is a list of noes; a need falls short of one when it reaches the threshold of every cell named.
     """
     return {
         "accounts": [
-            {"settings": [_setting(place, rooms, setting) for setting in asked.settings]} for rooms in place.accounts
+            {"settings": [_setting(place, rooms, asked, setting) for setting in asked.settings]}
+            for rooms in place.accounts
         ]
     }
 
@@ -34,7 +35,7 @@ def body_demands(place: Place, setting: Setting) -> tuple[Demand, ...]:
     return demands(place.frame, ANY_BODY, setting)[0]
 
 
-def _setting(place: Place, rooms: Rooms, setting: Setting) -> dict[str, Any]:
+def _setting(place: Place, rooms: Rooms, asked: Asked, setting: Setting) -> dict[str, Any]:
     wanted = body_demands(place, setting)
     leaves = rooms.leaves(setting, [demand.cell for demand in wanted], eager=True)
     proven = room_spans(rooms.only("goes in"), setting, wanted)
@@ -53,7 +54,11 @@ def _setting(place: Place, rooms: Rooms, setting: Setting) -> dict[str, Any]:
                 "clearance": house,
             }
         )
-    return {"cells": cells, "leaves": [list(_noes(leaf, wanted)) for leaf in leaves]}
+    return {
+        "stack": asked.stacks.index(setting.stack),
+        "cells": cells,
+        "leaves": [list(_noes(leaf, wanted)) for leaf in leaves],
+    }
 
 
 def _noes(leaf: Leaf, wanted: tuple[Demand, ...]) -> Iterator[dict[str, int]]:

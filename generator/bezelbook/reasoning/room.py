@@ -1,8 +1,9 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import product
 from typing import Literal
 
 from bezelbook.kinds.note.record import Tried
@@ -14,8 +15,10 @@ from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs, needs_of_note
+from bezelbook.values.words import NINTHS, Ninth
 
 Outlook = Literal["always", "never", "open"]
+Exits = Mapping[str, Ninth]
 
 
 @dataclass(frozen=True)
@@ -52,38 +55,72 @@ class Rooms:
             said.setdefault(needs.key, set()).add(one.says)
         return frozenset(key for key, says in said.items() if len(says) == 2 and not self.parts[key].exact)
 
-    def _claims(self, varying: frozenset[str]) -> list[Constraint]:
-        return [bound for one in self.notes for bound in claim(self.frame, one, varying)]
+    @cached_property
+    def _leaving(self) -> frozenset[str]:
+        """The parts of which nobody said where the plug leaves, though notes say both yes and no of them plugged."""
+        said: dict[str, set[str]] = {}
+        for one, needs in self._tried.items():
+            if needs.exit is None and one.plugs_on:
+                said.setdefault(needs.key, set()).add(one.says)
+        return frozenset(key for key, says in said.items() if len(says) == 2)
+
+    def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
+        """Every way in which the plugs of those parts, and of the part asked about, may leave."""
+        asked = needs is not None and needs.exit is None and needs.key in self.parts
+        open_keys = sorted(self._leaving | ({needs.key} if asked and setting and setting.plugs_on else set()))
+        stacks = self._stacks((setting.stack,) if setting else ())
+        behind = {ninth for stack in stacks for ninth in stack.ninths}
+        for way in product([ninth for ninth in NINTHS if ninth in behind], repeat=len(open_keys)):
+            yield dict(zip(open_keys, way, strict=True))
+
+    def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
+        return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
 
     @cached_property
-    def _base(self) -> list[Constraint]:
-        return self._claims(self._varying)
+    def _claimed(self) -> dict[tuple[frozenset[str], frozenset[tuple[str, Ninth]]], list[Constraint]]:
+        return {}
 
-    def _system(self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...]) -> list[Constraint]:
+    def _claims(self, varying: frozenset[str], exits: Exits) -> list[Constraint]:
+        """The notes' bounds; they are asked for again and again, so each set is made once."""
+        key = varying, frozenset(exits.items())
+        if key not in self._claimed:
+            self._claimed[key] = [bound for one in self.notes for bound in claim(self.frame, one, varying, exits)]
+        return self._claimed[key]
+
+    def _system(
+        self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits
+    ) -> list[Constraint]:
         """All bounds: the notes', the question's, and the structure between every number that occurs in them."""
         varying = self._varying | self._shared(needs)
-        base = self._base if varying == self._varying else self._claims(varying)
-        constraints = [*base, *self.assumed, *extra]
-        known = (*(one.stack for one in self.notes if one.stack is not None), *self.through, *stacks)
+        constraints = [*self._claims(varying, exits), *self.assumed, *extra]
         vary = tuple(self.parts[key] for key in sorted(varying))
-        return [*constraints, *structure(set(_cells(constraints)), known, vary)]
+        return [*constraints, *structure(set(_cells(constraints)), self._stacks(stacks), vary)]
 
     @cached_property
     def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
-        return Search().consistent(self._system((), None, ()))
+        return any(Search().consistent(self._system((), None, (), exits)) for exits in self._exits(None, None))
 
-    def refuses(self, needs: Needs, setting: Setting, wanted: Iterable[Demand]) -> bool:
+    def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
+        return any(
+            self._falls_short(needs, setting, [one for one in wanted if _may_leave(one, needs, exits)], exits)
+            for exits in self._exits(needs, setting)
+        )
+
+    def _falls_short(self, needs: Needs, setting: Setting, wanted: Sequence[Demand], exits: Exits) -> bool:
         bound = misfit(wanted, needs, self._shared(needs))
-        return not bound or Search().consistent(self._system(bound, needs, (setting.stack,)))
+        return not bound or Search().consistent(self._system(bound, needs, (setting.stack,), exits))
 
     def takes(self, needs: Needs, setting: Setting) -> bool:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
         sure, plug = demands(self.frame, needs, setting)
-        ways = [(*sure, one) for one in plug] or [sure]
-        extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
-        return Search().consistent(self._system(extra, needs, (setting.stack,)))
+        for exits in self._exits(needs, setting):
+            ways = [(*sure, one) for one in plug if _may_leave(one, needs, exits)] if plug else [sure]
+            extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
+            if Search().consistent(self._system(extra, needs, (setting.stack,), exits)):
+                return True
+        return False
 
     def _shared(self, needs: Needs | None) -> frozenset[str]:
         """The parts whose sizes a question shares with the notes, so that they count as the same thing there."""
@@ -92,11 +129,12 @@ class Rooms:
 
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
-        constraints = [*self._base, *self.assumed]
-        known = (*(one.stack for one in self.notes if one.stack is not None), *self.through, setting.stack)
+        base = (bound for one in self.notes for bound in claim(self.frame, one, self._varying))
+        constraints = [*base, *self.assumed]
         seen = set(_cells(constraints)) | set(cells)
         vary = tuple(self.parts[key] for key in sorted(self._varying))
-        return list(Search(eager=eager).leaves(constraints + structure(seen, known, vary)))
+        system = constraints + structure(seen, self._stacks((setting.stack,)), vary)
+        return list(Search(eager=eager).leaves(system))
 
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
@@ -157,6 +195,11 @@ def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
         or not proven.refuses(needs, setting, (demand,))
         for demand in wanted
     )
+
+
+def _may_leave(demand: Demand, needs: Needs, exits: Exits) -> bool:
+    """Whether this is asked at all, if the plugs leave like this."""
+    return demand.need != "plug" or exits.get(needs.key, demand.ninth) == demand.ninth
 
 
 def with_clearance(frame: Frame, demand: Demand) -> Demand:

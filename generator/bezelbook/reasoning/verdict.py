@@ -33,6 +33,19 @@ def judge(place: Place, question: Asked) -> Judgement:
     return Judgement("too close" if any(_close_calls(place, question)) else "nobody has tried")
 
 
+def viable(place: Place, question: Asked) -> Asked:
+    """The question without the mountings that cannot take the part at all: they are no way to fit it.
+
+    When none can, all of them stay, and the answer is a no for every one.
+    """
+    able = tuple(stack for stack in question.stacks if _takes(place, question.narrowed(stacks=(stack,))))
+    return question.narrowed(stacks=able) if able else question
+
+
+def _takes(place: Place, question: Asked) -> bool:
+    return any(rooms.takes(question.needs, setting) for rooms in place.accounts for setting in question.settings)
+
+
 def _close_calls(place: Place, question: Asked) -> Iterator[bool]:
     for rooms in place.accounts:
         for setting in question.settings:
