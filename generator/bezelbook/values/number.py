@@ -27,13 +27,12 @@ _PROPER = {
     64: "(?:[1-9]|[1-5][0-9]|6[0-3])",
 }
 # A number is nothing when no digit above 0 comes before its unit.
-NOT_NOTHING = f"(?=[0 .,\u00a0\u2009\u202f]*[1-9{''.join(VULGAR)}])"
+NOT_NOTHING = f"(?=[-0 .,\u00a0\u2009\u202f\u2010\u2011\u2013]*[1-9{''.join(VULGAR)}])"
 
 NUMERIC = f"[-0-9., \u00a0\u2009\u202f/\u2044\u2010\u2011\u2013{''.join(VULGAR)}]"
 
-_MIXED = re.compile(
-    rf"(?P<whole>[0-9]*)(?:{SPACE}+|{_DASH})?(?:(?P<over>[0-9]+){_SLASH}(?P<under>[0-9]+)|(?P<vulgar>[{''.join(VULGAR)}]))"
-)
+_FRACTION = re.compile(rf"(?:(?P<whole>[0-9]+)(?:{SPACE}+|{_DASH}))?(?P<over>[0-9]+){_SLASH}(?P<under>[0-9]+)")
+_SIGNED_PART = re.compile(rf"(?P<whole>[0-9]*)(?:{SPACE}*|{_DASH})(?P<sign>[{''.join(VULGAR)}])")
 
 
 def number_pattern(decimals: int, denominators: tuple[int, ...]) -> str:
@@ -82,11 +81,13 @@ def fraction_pattern(denominators: tuple[int, ...], whole: str = WHOLE) -> str:
 
 def read_number(text: str) -> Fraction:
     """Give the exact value of a number that `number_pattern` matched."""
-    mixed = _MIXED.fullmatch(text)
-    if not mixed:
-        return _decimal(re.sub(SPACE, "", text))
-    part = VULGAR[mixed["vulgar"]] if mixed["vulgar"] else Fraction(int(mixed["over"]), int(mixed["under"]))
-    return int(mixed["whole"] or "0") + part
+    found = _FRACTION.fullmatch(text)
+    if found:
+        return int(found["whole"] or 0) + Fraction(int(found["over"]), int(found["under"]))
+    found = _SIGNED_PART.fullmatch(text)
+    if found:
+        return int(found["whole"] or 0) + VULGAR[found["sign"]]
+    return _decimal(re.sub(SPACE, "", text))
 
 
 def _decimal(text: str) -> Fraction:

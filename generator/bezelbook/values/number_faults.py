@@ -97,9 +97,7 @@ def _odd_part(text: str, value: Fraction, under: int, unit: str, form: Form) -> 
         return None
     nearest = mixed(Fraction(round(value * 64), 64)) + unit
     marked = "too fine to keep" if under in DENOMINATORS else "other than halves, quarters and so on to 64ths"
-    return Wrong(
-        f"{quoted(text)} has a fraction {marked}", write(form, *_rounded(value, unit, form), nearest)
-    )
+    return Wrong(f"{quoted(text)} has a fraction {marked}", write(form, *_rounded(value, unit, form), nearest))
 
 
 def _run_on(found: re.Match[str], unit: str) -> list[str]:

@@ -14,9 +14,7 @@ Sureness = Literal["fitted", "dry-fitted", "measured", "eyeballed", "told", "wor
 Side = Literal["left", "right", "centre"]
 """Sides as they are sitting in the vehicle facing forward."""
 
-Ninth = Literal[
-    "upper-left", "upper", "upper-right", "left", "centre", "right", "lower-left", "lower", "lower-right"
-]
+Ninth = Literal["upper-left", "upper", "upper-right", "left", "centre", "right", "lower-left", "lower", "lower-right"]
 """One of the nine fields of an opening, seen from the seat."""
 
 Datum = Literal[

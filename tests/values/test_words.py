@@ -1,0 +1,41 @@
+"""The word lists are the trade's, in the order in which people say them."""
+
+from typing import get_args
+
+import pytest
+
+from bezelbook.values import words
+
+
+def test_the_words_are_those_of_the_shop() -> None:
+    assert words.VERDICTS == ("goes in", "goes in if", "does not", "not tried")
+    assert (
+        *("goes in", "goes in if", "too close", "does not", "nobody has tried", "argued over"),
+    ) == words.ANSWER_VERDICTS
+    assert words.SURENESSES == ("fitted", "dry-fitted", "measured", "eyeballed", "told", "worked out")
+    assert words.STRONG == ("fitted", "dry-fitted", "measured")
+    assert words.SIDES == ("left", "right", "centre")
+    assert words.WEIGHTS == ("stop", "look first", "tidy up")
+    assert words.UNKNOWNS == ("not looked", "not there", "not needed", "does not apply")
+    assert len(words.DATUMS) == 6
+
+
+def test_the_ninths_cover_three_by_three() -> None:
+    assert len(words.NINTHS) == len(set(words.NINTHS)) == 9
+
+
+@pytest.mark.parametrize(
+    ("listed", "type_"),
+    [
+        (words.VERDICTS, words.Verdict),
+        (words.ANSWER_VERDICTS, words.AnswerVerdict),
+        (words.SURENESSES, words.Sureness),
+        (words.SIDES, words.Side),
+        (words.NINTHS, words.Ninth),
+        (words.DATUMS, words.Datum),
+        (words.WEIGHTS, words.Weight),
+        (words.UNKNOWNS, words.Unknown),
+    ],
+)
+def test_each_list_says_what_its_type_says(listed: tuple[str, ...], type_: object) -> None:
+    assert listed == get_args(type_)
