@@ -116,11 +116,8 @@ def _unmeasured(place: Place, question: Asked, *, deep: bool) -> Iterator[Condit
     if deep:
         deepest = max(room + demand.shift for demand, room in wanted.items() if room is not None)
         ninths = [ninth for ninth in NINTHS if any(demand.ninth == ninth for demand in wanted)]
-        where = "it is" if len(ninths) == len(NINTHS) else f"the {listed(ninths)} of the opening is"
-        yield Condition(
-            f"{where} at least {show_length(deepest)} deep",
-            "depth gauge from the sub-dash face, 2 min with the hole open",
-        )
+        words = f"it is at least {show_length(deepest)} deep{_at(ninths)}"
+        yield Condition(words, "depth gauge from the sub-dash face, 2 min with the hole open")
     else:
         sizes = sorted(
             {f"{demand.need} at least {show_length(room)}" for demand, room in wanted.items() if room is not None}
@@ -187,3 +184,11 @@ def _cuts(place: Place, question: Asked) -> Iterator[Condition]:
         narrowed = question.narrowed(cut=cut)
         if always(place, narrowed):
             yield Condition(f"this may be cut: {cut}", "agree it in writing with the customer first", narrowed=narrowed)
+
+
+def _at(ninths: Sequence[str]) -> str:
+    """Where, said the short way round; nothing when it is everywhere."""
+    others = [ninth for ninth in NINTHS if ninth not in ninths]
+    if not others:
+        return ""
+    return f" everywhere but at the {listed(others)}" if len(others) < len(ninths) else f" at the {listed(ninths)}"

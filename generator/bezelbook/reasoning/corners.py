@@ -20,7 +20,8 @@ def corners(place: Place, asked: Asked) -> dict[str, Any]:
 
     Lengths are whole nanometres. `sure` is the largest need that certainly fits, the house clearance taken off where
     only readings carry it; `least` and `most` bound the room; `measured` says whether a reading bounds it on both
-    sides. `stack` is the index of the setting's mounts among those asked about. Each leaf is a list of noes; a need falls short of one when it reaches the threshold of every cell named.
+    sides. `stack` is the index of the setting's mounts among those asked about. Each leaf is a list of noes; a need
+    falls short of one when it reaches the threshold of every cell named.
     """
     return {
         "accounts": [

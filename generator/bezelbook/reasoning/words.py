@@ -27,7 +27,8 @@ NEED_WORDS: Mapping[str, Need] = {
 }
 # A bare number is read in the first of these units that brings it within what a chassis ever measures.
 BARE_UNITS = ("mm", "in", "cm")
-CHASSIS_MM: Mapping[Need, tuple[int, int]] = {"depth": (20, 220), "width": (40, 300), "height": (25, 200)}
+# A depth of 2 to 9 means inches to whoever says it.
+CHASSIS_MM: Mapping[Need, tuple[int, int]] = {"depth": (20, 229), "width": (40, 300), "height": (25, 200)}
 WIDTH_FIRST: tuple[Need, ...] = ("width", "height", "depth")
 MM = 1_000_000
 
