@@ -1,6 +1,6 @@
 """The single things that a question or the book left blank, any one of which would make the answer a yes."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from bezelbook.reasoning.bounds import Constraint, Rise, exactly
