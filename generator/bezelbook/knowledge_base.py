@@ -49,7 +49,15 @@ class KnowledgeBase:
 
     def bench_notes(self, part: str) -> tuple[Bench, ...]:
         """The bench notes about one part, in order of id."""
-        return tuple(note for note in self.notes.values() if isinstance(note, Bench) and note.part == part)
+        return self._by_part.get(part, ())
+
+    @cached_property
+    def _by_part(self) -> Mapping[str, tuple[Bench, ...]]:
+        found: dict[str, list[Bench]] = {}
+        for note in self.notes.values():
+            if isinstance(note, Bench):
+                found.setdefault(note.part, []).append(note)
+        return {part: tuple(notes) for part, notes in found.items()}
 
     @cached_property
     def _unit_names(self) -> Mapping[str, str]:

@@ -1,0 +1,1 @@
+"""How fast the tool is, as ratios within one run; never a test, since machines are noisy."""
