@@ -13,6 +13,7 @@ from tests.bench.made_up_book import write_book
 
 NOTES = 2000
 RUNS = 5
+LATE = {"build": "late"}
 
 
 def main() -> None:
@@ -23,7 +24,7 @@ def main() -> None:
         texts = [path.read_bytes() for path in sorted(book.rglob("*.yaml"))]
         opened = open_book(book)
         questions = [
-            {"vehicle": f"vehicle-{number}", "place": "dash", "splits": {"build": "late"}, "what": f"unit-{number % 20}"}
+            {"vehicle": f"vehicle-{number}", "place": "dash", "splits": LATE, "what": f"unit-{number % 20}"}
             for number in range(50)
         ]
         bare = best(lambda: [yaml.load(text, Loader=yaml.CSafeLoader) for text in texts])
