@@ -214,3 +214,15 @@ def _ways_out(branch: Leaf, broken: Either | OneOf) -> tuple[Case, ...]:
     liftable = [one for one in broken.options if one.need is not None]
     liftable.sort(key=lambda one: branch.at(one.cell) - one.by - branch.at(one.need))
     return tuple(Case((Rise(one.need, one.cell, STRICT - one.by),)) for one in liftable)
+
+
+def numbers_of(constraints: Iterable[Constraint]) -> Iterator[Number | None]:
+    """Every number that occurs in these constraints, again for each time it does; None for the ground."""
+    for constraint in constraints:
+        if isinstance(constraint, Rise):
+            yield from (constraint.over, constraint.under)
+        elif isinstance(constraint, Either):
+            yield from (number for one in constraint.options for number in (one.cell, one.need))
+        else:
+            for case in constraint.cases:
+                yield from numbers_of((*case.rises, *case.eithers))

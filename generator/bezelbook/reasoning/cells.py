@@ -152,7 +152,7 @@ def between(cell: Cell, base: Cell | None, span: Span) -> list[Constraint]:
     ends: list[Constraint] = []
     give = 0 if span.exact else STRICT
     if span.low is not None:
-        ends.append(Rise(cell, base, exactly(span.low) + give))
+        ends.append(Rise(cell, base, exactly(span.low) + (0 if span.closed else STRICT)))
     if span.high is not None and base is not None:
         ends.append(Rise(base, cell, give - exactly(span.high)))
     if span.high is not None and base is None:

@@ -46,8 +46,8 @@ def claim(
     """The bounds that a standing note sets; none when it says nothing that could be compared.
 
     The sizes of a part whose key is in `varying` are numbers of their own, shared by all notes about it; for any other,
-    the end of its ± at which the note is certainly true is used. Where nobody said how a plug leaves, `exits` may say it
-    for a part, and else it may be any way; without `exits` at all that plug is left out of what went in.
+    the end of its ± at which the note is certainly true is used. Where nobody said how a plug leaves, `exits` may say
+    it for a part, and else it may be any way; without `exits` at all that plug is left out of what went in.
     """
     note = standing.note
     if standing.stack is None:
@@ -76,7 +76,8 @@ class _Way:
 def _made_in(standing: Standing, stack: Stack) -> list[Setting]:
     """Every build it may have been; "by so much" is true only in the very state it was seen in, so then every state."""
     note, cut = standing.note, standing.cut
-    looms, plugs = (standing.loom,), (standing.plugs_on,)
+    looms: tuple[Loom, ...] = (standing.loom,)
+    plugs: tuple[bool, ...] = (standing.plugs_on,)
     if isinstance(note, Tried) and (note.to_spare or note.short_by):
         # Whatever was cut there, only that car had that room.
         cut = note.cut or f"{ANY_CUT} ({note.id})"
@@ -118,7 +119,7 @@ def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise | N
     span = needs.spans[demand.need]
     if span.low is None:
         return None
-    return Rise(demand.cell, None, exactly(span.low - demand.shift) + (0 if span.exact else STRICT))
+    return Rise(demand.cell, None, exactly(span.low - demand.shift) + (0 if span.closed else STRICT))
 
 
 def _short_of(demand: Demand, needs: Needs, varying: frozenset[str]) -> Under | None:

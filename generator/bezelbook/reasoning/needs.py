@@ -9,7 +9,7 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.kinds.note.state import Sizes
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.values.quantity import Quantity
-from bezelbook.values.span import NOTHING, UNKNOWN, Span, span_of
+from bezelbook.values.span import BLANK, NOTHING, Span, span_of
 from bezelbook.values.words import Ninth
 
 Need = Literal["width", "height", "nose width", "nose height", "depth", "plug"]
@@ -43,7 +43,7 @@ class Needs:
     exit: Ninth | None = None
     printed: Mapping[Need, int] = field(default_factory=dict)
     asked: frozenset[Need] = frozenset(NEEDS)
-    plug_over_body: Span = UNKNOWN
+    plug_over_body: Span = BLANK
     borrowed: Mapping[Need, str] = field(default_factory=dict)
 
     def key_of(self, need: Need) -> str:
@@ -87,9 +87,9 @@ def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Ne
     What was not typed is not asked, unless it is `like` another thing, whose remaining needs it then has. The depth
     at the plug is always asked, known or not.
     """
-    base = dict(like.spans) if like else dict.fromkeys(NEEDS, UNKNOWN)
+    base = dict(like.spans) if like else dict.fromkeys(NEEDS, BLANK)
     spans = base | {need: span_of(size, None) for need, size in sizes.items() if need != "plug"}
-    over_body = span_of(sizes["plug"], None) if "plug" in sizes else like.plug_over_body if like else UNKNOWN
+    over_body = span_of(sizes["plug"], None) if "plug" in sizes else like.plug_over_body if like else BLANK
     spans["plug"] = spans["depth"].plus(over_body).at_least(spans["depth"])
     asked = frozenset(NEEDS) if like else frozenset({*sizes, "plug"} if "depth" in sizes else sizes)
     name = " x ".join(sizes[need].typed for need in NEEDS if need in sizes)
@@ -119,7 +119,7 @@ class _House:
     unsaid: int | None
 
     def span(self, size: Quantity | None) -> Span:
-        return UNKNOWN if size is None or self.only_printed(size) else span_of(size, self.give(size))
+        return BLANK if size is None or self.only_printed(size) else span_of(size, self.give(size))
 
     def give(self, size: Quantity) -> int | None:
         return self.caliper if size.by == "caliper" else self.unsaid

@@ -7,7 +7,7 @@ from itertools import product
 from typing import Literal
 
 from bezelbook.kinds.note.record import Tried
-from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, Number, Rise, Search, nanometres
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nanometres, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import claim, fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
@@ -60,18 +60,20 @@ class Rooms:
         """The parts of which nobody said where the plug leaves, though notes say both yes and no of them plugged."""
         said: dict[str, set[str]] = {}
         for one, needs in self._tried.items():
-            if needs.exit is None and one.plugs_on:
+            if needs.exit is None and one.plugs_on and one.stack is not None:
                 said.setdefault(needs.key, set()).add(one.says)
         return frozenset(key for key, says in said.items() if len(says) == 2)
 
     def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
         """Every way in which the plugs of those parts, and of the part asked about, may leave."""
-        asked = needs is not None and needs.exit is None and needs.key in self.parts
-        open_keys = sorted(self._leaving | ({needs.key} if asked and setting and setting.plugs_on else set()))
-        stacks = self._stacks((setting.stack,) if setting else ())
-        behind = {ninth for stack in stacks for ninth in stack.ninths}
-        for way in product([ninth for ninth in NINTHS if ninth in behind], repeat=len(open_keys)):
-            yield dict(zip(open_keys, way, strict=True))
+        through = {key: self._fitted_through(key) for key in self._leaving}
+        if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
+            through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
+        ways = product(*(_behind_all(stacks) for stacks in through.values()))
+        return (dict(zip(through, way, strict=True)) for way in ways)
+
+    def _fitted_through(self, key: str) -> list[Stack]:
+        return [one.stack for one, needs in self._tried.items() if needs.key == key and one.stack is not None]
 
     def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
         return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
@@ -197,6 +199,11 @@ def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
     )
 
 
+def _behind_all(stacks: Sequence[Stack]) -> tuple[Ninth, ...]:
+    """The ninths that lie behind the hole of each of these; if there are none, those behind the last."""
+    return tuple(ninth for ninth in NINTHS if all(ninth in stack.ninths for stack in stacks)) or stacks[-1].ninths
+
+
 def _may_leave(demand: Demand, needs: Needs, exits: Exits) -> bool:
     """Whether this is asked at all, if the plugs leave like this."""
     return demand.need != "plug" or exits.get(needs.key, demand.ninth) == demand.ninth
@@ -237,15 +244,4 @@ def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:
     """Every number that occurs in these bounds; at a place they are all cells."""
-    return (cell for cell in _numbers(constraints) if isinstance(cell, Cell))
-
-
-def _numbers(constraints: Iterable[Constraint]) -> Iterable[Number | None]:
-    for constraint in constraints:
-        if isinstance(constraint, Rise):
-            yield from (constraint.over, constraint.under)
-        elif isinstance(constraint, Either):
-            yield from (number for one in constraint.options for number in (one.cell, one.need))
-        else:
-            for case in constraint.cases:
-                yield from _numbers((*case.rises, *case.eithers))
+    return (cell for cell in numbers_of(constraints) if isinstance(cell, Cell))

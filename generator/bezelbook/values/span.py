@@ -9,11 +9,12 @@ from bezelbook.values.quantity import Quantity
 class Span:
     """Everything a size may be: strictly between `low` and `high`, or exactly there when both are equal.
 
-    Both are in nanometres; None means that nothing bounds it on that side.
+    Both are in nanometres; None means that nothing bounds it on that side. `reached` says that `low` itself is inside.
     """
 
     low: int | None
     high: int | None
+    reached: bool = False
 
     @property
     def known(self) -> bool:
@@ -25,23 +26,29 @@ class Span:
         """Whether it is one single value."""
         return self.known and self.low == self.high
 
+    @property
+    def closed(self) -> bool:
+        """Whether its low end is inside."""
+        return self.exact or self.reached
+
     def plus(self, other: "Span") -> "Span":
         """All sums of one value from each."""
-        return Span(_add(self.low, other.low), _add(self.high, other.high))
+        return Span(_add(self.low, other.low), _add(self.high, other.high), self.closed and other.closed)
 
     def minus(self, other: "Span") -> "Span":
         """All differences of one value from each."""
-        return self.plus(Span(_negative(other.high), _negative(other.low)))
+        return self.plus(Span(_negative(other.high), _negative(other.low), other.exact))
 
     def at_least(self, other: "Span") -> "Span":
         """The larger of one value from each; an unbounded end stays unbounded."""
         low = max((end for end in (self.low, other.low) if end is not None), default=None)
         high = None if self.high is None or other.high is None else max(self.high, other.high)
-        return Span(low, high)
+        return Span(low, high, all(one.closed for one in (self, other) if one.low == low))
 
 
 UNKNOWN = Span(None, None)
 NOTHING = Span(0, 0)
+BLANK = Span(0, None, reached=True)
 
 
 def around(middle: int, give: int) -> Span:
