@@ -1,0 +1,289 @@
+"""What every room that agrees with the notes of a small world has in common, found by trying out every room.
+
+Nothing here is shared with the reasoning: a note is a set of points, the points at which it is true, and a point gives
+a value to every number that nobody knows: the room of each state, each part size and mount offset that has a ± or was
+never measured. What nobody knows about a part's exit is tried out as well. No bound is solved for.
+
+Why a grid of 1/G units misses nothing, though lengths have no smallest step: every note compares numbers in the form
+"x - y is at least, or more than, a whole number of units", since all figures of a world are whole. Choose for each
+"either" the side that is true. Such a system fails over the real numbers exactly when some round trip of comparisons
+adds up to more than 0, or to 0 with a "more than" in it (Farkas; for differences, Bellman). Write "more than by 1/G"
+for "more than": a round trip that added up to a whole number below 0, hence to at most -1, still does not exceed 0 as
+long as it holds at most G of them. A round trip meets each number once. "More than" leads into a part's size, into a
+room seen through an offset, out of the ground (the lower end of a ±) or into the ground (an upper end), never from one
+room to another. So G = 2 + how many sizes and offsets are unknown is enough. The least solution is then a multiple of
+1/G, and no larger than the largest figure plus one unit, and for each unknown size the most that a bend and an offset
+add, where the grid ends.
+An offset with a ± adds one number to several others, so with more than one room in play the grid may miss a point. Each
+of its points is still a true world: what it refutes is refuted.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
+from functools import cached_property, reduce
+from itertools import combinations, product
+from operator import and_, or_
+
+from tests.laws.grid import Amount, Grid, Values, size
+from tests.laws.small_world import Ask, Kit, Part, Reading, Size, Tried, World
+
+Exits = Mapping[str, str]
+Notes = tuple[Tried | Reading, ...]
+Demand = tuple[str, str | None, Amount, Amount]
+OTHER_CUT = "something else"
+
+
+class Oracle:
+    """Answers for one small world, by trying everything."""
+
+    def __init__(self, world: World) -> None:
+        self.world = world
+        self.fine = fineness(world)
+        self.grid = Grid(domains(world))
+
+    def verdict(self, ask: Ask) -> str:
+        """Goes in, does not, argued over, or open."""
+        views = {self._view(notes, ask) for notes in self.largest_sets}
+        return views.pop() if len(views) == 1 else "argued over"
+
+    def refutes(self, ask: Ask, verdict: str) -> bool:
+        """Whether all notes are true at some point where a firm answer is wrong."""
+        other = {"goes in": "does not", "does not": "goes in"}[verdict]
+        return other in self._outcomes(self.world.notes, ask)
+
+    @cached_property
+    def largest_sets(self) -> tuple[Notes, ...]:
+        """The sets of notes that some room agrees with and that no other note can be added to."""
+        found: list[Notes] = []
+        for count in range(len(self.world.notes), -1, -1):
+            for notes in combinations(self.world.notes, count):
+                if not any(set(notes) <= set(larger) for larger in found) and any(self._rooms(notes)):
+                    found.append(notes)
+        return tuple(found)
+
+    def _view(self, notes: Notes, ask: Ask) -> str:
+        outcomes = self._outcomes(notes, ask)
+        return outcomes.pop() if len(outcomes) == 1 else "open"
+
+    def _outcomes(self, notes: Notes, ask: Ask) -> set[str]:
+        outcomes = set()
+        for exits, rooms in zip(self._exits, self._rooms(notes), strict=True):
+            fits = [self._fits(self._demands(ask, build, exits)) for build in self._cars(ask.build)]
+            outcomes |= {"goes in"} if rooms & reduce(or_, fits) else set()
+            outcomes |= {"does not"} if rooms & ~reduce(and_, fits) else set()
+        return outcomes
+
+    def _rooms(self, notes: Notes) -> list[int]:
+        """For each way the plugs may leave, the points that agree with all of these notes."""
+        return [reduce(and_, (told[note] for note in notes), self._lawful) for told in self._told]
+
+    @cached_property
+    def _told(self) -> list[dict[Tried | Reading, int]]:
+        return [{note: self._true(note, exits) for note in self.world.notes} for exits in self._exits]
+
+    @cached_property
+    def _exits(self) -> list[Exits]:
+        hidden = [part.name for part in self.world.parts if part.exit is None]
+        known = {part.name: part.exit for part in self.world.parts if part.exit}
+        ways = product(self.world.ninths, repeat=len(hidden))
+        return [known | dict(zip(hidden, way, strict=True)) for way in ways]
+
+    @cached_property
+    def _lawful(self) -> int:
+        """Cutting takes no room away, and neither does moving the loom aside."""
+        points = self.grid.everything
+        for mean, roomy in ordered_rooms(self.world):
+            points &= self.grid.no_smaller(((roomy,), 0), ((mean,), 0))
+        return points
+
+    def _true(self, note: Tried | Reading, exits: Exits) -> int:
+        if isinstance(note, Reading):
+            return self._union(self._read(note, build) for build in self._cars(note.build))
+        if note.kit is None:
+            return self.grid.everything  # an unknown mount may have made any room
+        return self._union(self._tried(note, made, exits) for made in self._ways_made(note))
+
+    def _cars(self, build: str | None) -> tuple[str, ...]:
+        return self.world.builds if build is None else (build,)
+
+    def _ways_made(self, note: Tried) -> Iterator[Ask]:
+        """Every way in which a note may have been made, given what it left blank; fitted means plugged."""
+        cuts = (*self.world.cuts, OTHER_CUT) if note.cut is None else (note.cut,)
+        looms = self.world.looms if note.loom is None else (note.loom,)
+        plugs = (note.plugs,) if note.plugs else ("on",) if note.fitted else ("on", "off")
+        for build, cut, loom, plug in product(self._cars(note.build), cuts, looms, plugs):
+            yield Ask(note.part, note.kit or "", build, cut, loom, plug)
+
+    def _tried(self, note: Tried, made: Ask, exits: Exits) -> int:
+        if made.cut == OTHER_CUT:
+            return self._tried_elsewhere(note, made, exits)
+        demands = list(self._demands(made, made.build or "", exits))
+        points = self._fits(demands)
+        if note.verdict == "does not":
+            points = self._union(self._fails(one) for one in demands if blamed(note, one))
+        if note.gap is None:
+            return points
+        _, _, room, need = spot(note, demands)
+        return points & self._within(room, need, gap_of(note))
+
+    def _tried_elsewhere(self, note: Tried, made: Ask, exits: Exits) -> int:
+        """Something was cut that nobody asks about: that made room in the car, but not in the hole of a mount."""
+        demands = list(self._demands(replace(made, cut="nothing"), made.build or "", exits))
+        uncut_points = self.grid.everything
+        if note.gap is not None:
+            _, _, room, (names, constant) = spot(note, demands)
+            gap = gap_of(note)
+            least_too_much = constant + (gap.middle + gap.give) * self.fine + (0 if gap.give else 1)
+            uncut_points &= ~self.grid.no_smaller(room, (names, least_too_much))
+        elif note.verdict == "does not":
+            uncut_points = self._union(self._fails(one) for one in demands if blamed(note, one))
+        if note.verdict == "goes in" and self.world.kit(made.kit).width:
+            uncut_points &= self._fits(one for one in demands if one[0] == "width")
+        return uncut_points
+
+    def _read(self, note: Reading, build: str) -> int:
+        points = self.grid.everything
+        state = (build, note.cut or "nothing", note.loom or "aside")
+        for cell in [wide_room(state)] if note.of == "width" else [deep_room(ninth, state) for ninth in note.zones]:
+            points &= self._within(((cell,), 0), ((), 0), note.reads)
+        return points
+
+    def _within(self, room: Amount, base: Amount, size: Size) -> int:
+        """The points at which a room is larger than its base by a size."""
+        names, constant = base
+        give = 1 if size.give else 0
+        low = (size.middle - size.give) * self.fine + give
+        high = (size.middle + size.give) * self.fine - give
+        beyond = self.grid.no_smaller(room, (names, constant + high + 1))
+        return self.grid.no_smaller(room, (names, constant + low)) & ~beyond
+
+    def _demands(self, made: Ask, build: str, exits: Exits) -> Iterator[Demand]:
+        """What is asked: by which size, at which ninth, the room there and the need."""
+        part, kit = self.world.part(made.part), self.world.kit(made.kit)
+        state = (build, made.cut, made.loom)
+        yield "width", None, self._wide(kit, state), self._need(part, "width")
+        offset, moved = self._amount(f"{kit.name} proud", kit.proud)
+        for ninth in self.world.ninths:
+            yield "depth", ninth, ((deep_room(ninth, state), *offset), moved), self._need(part, "depth")
+        if made.plugs == "on":
+            room = (deep_room(exits[part.name], state), *offset), moved
+            yield "plug", exits[part.name], room, self._need(part, "depth", "bend")
+
+    def _wide(self, kit: Kit, state: tuple[str, str, str]) -> Amount:
+        if kit.width is not None:
+            return self._amount(f"{kit.name} width", kit.width)
+        return (wide_room(state),), 0
+
+    def _need(self, part: Part, *sizes: str) -> Amount:
+        amounts = [self._amount(f"{part.name} {name}", part.sizes[name]) for name in sizes]
+        return tuple(name for names, _ in amounts for name in names), sum(constant for _, constant in amounts)
+
+    def _amount(self, name: str, size: Size | None) -> Amount:
+        return ((name,), 0) if size is None or size.give else ((), size.middle * self.fine)
+
+    def _fits(self, demands: Iterable[Demand]) -> int:
+        return reduce(and_, (self.grid.no_smaller(room, need) for _, _, room, need in demands))
+
+    def _fails(self, demand: Demand) -> int:
+        _, _, room, need = demand
+        return self.grid.everything & ~self.grid.no_smaller(room, need)
+
+    def _union(self, sets: Iterable[int]) -> int:
+        return reduce(or_, sets, 0)
+
+
+def spot(note: Tried, demands: list[Demand]) -> Demand:
+    """The deepest thing at the ninth at which a note says by how much."""
+    return next(one for one in reversed(demands) if one[1] == note.where[0])
+
+
+def gap_of(note: Tried) -> Size:
+    """By how much the room there was larger than what was asked of it."""
+    gap = note.gap or Size(0)
+    return gap if note.verdict == "goes in" else Size(-gap.middle, gap.give)
+
+
+def blamed(note: Tried, demand: Demand) -> bool:
+    """Whether a note says, or leaves open, that this is what stopped it."""
+    size, ninth, _, _ = demand
+    if note.reason is None:
+        return True
+    sizes = ("depth", "plug") if note.reason == "depth" else (note.reason,)
+    return size in sizes and (ninth is None or not note.where or ninth in note.where)
+
+
+def deep_room(ninth: str, state: tuple[str, str, str]) -> str:
+    """The name of the depth of one ninth in one state."""
+    return " ".join((ninth, *state))
+
+
+def wide_room(state: tuple[str, str, str]) -> str:
+    """The name of the width in one state; the loom does not matter to it."""
+    return " ".join(("width", *state[:2]))
+
+
+def ordered_rooms(world: World) -> Iterator[tuple[str, str]]:
+    """Pairs of rooms of which the second is never smaller."""
+    states = product(world.cuts, world.looms)
+    pairs = [(mean, roomy) for mean, roomy in combinations(states, 2) if no_roomier(mean, roomy)]
+    for build, (mean, roomy) in product(world.builds, pairs):
+        for ninth in world.ninths:
+            yield deep_room(ninth, (build, *mean)), deep_room(ninth, (build, *roomy))
+        if world.wide and mean[0] != roomy[0]:
+            yield wide_room((build, *mean)), wide_room((build, *roomy))
+
+
+def no_roomier(mean: tuple[str, str], roomy: tuple[str, str]) -> bool:
+    """Whether one cut and loom leave no more room than another."""
+    return all(one == other or one in ("nothing", "behind") for one, other in zip(mean, roomy, strict=True))
+
+
+def unknown_sizes(world: World) -> dict[str, Size | None]:
+    """The part sizes that are no single number, by the name of the number."""
+    sizes = {f"{part.name} {name}": size for part in world.parts for name, size in part.sizes.items()}
+    return {name: size for name, size in sizes.items() if size is None or size.give}
+
+
+def fineness(world: World) -> int:
+    """Into how many steps a unit is divided."""
+    return 2 + len(unknown_sizes(world)) + sum(kit.proud.give > 0 for kit in world.kits)
+
+
+def highest(world: World) -> int:
+    """The unit at which the grid ends: the least solution never needs more."""
+    bends = [part.bend for part in world.parts if part.bend]
+    offsets = [Size(0), *(kit.proud for kit in world.kits)]
+    bend = _most(bends)
+    hop = bend + _most(offsets) - min(offset.middle - offset.give for offset in offsets)
+    sizes = [size for part in world.parts for size in (part.width, part.depth) if size]
+    sizes += [kit.width for kit in world.kits if kit.width]
+    read = [note.reads for note in world.notes if isinstance(note, Reading)]
+    gaps = [note.gap for note in world.notes if isinstance(note, Tried) and note.gap]
+    return max(_most(sizes) + _most(gaps) + hop, _most(read)) + len(unknown_sizes(world)) * hop + 1
+
+
+def _most(sizes: Sequence[Size]) -> int:
+    return max((size.middle + size.give for size in sizes), default=0)
+
+
+def domains(world: World) -> dict[str, Values]:
+    """The values to be tried for every number that nobody knows."""
+    fine, top = fineness(world), highest(world)
+    whole = tuple(range(top * fine + 1))
+    states = [*product(world.builds, world.cuts, world.looms)]
+    found = {deep_room(ninth, state): whole for ninth in world.ninths for state in states}
+    found |= {wide_room(state): whole for state in states} if world.wide else {}
+    unknown = unknown_sizes(world)
+    unknown |= {f"{kit.name} proud": kit.proud for kit in world.kits if kit.proud.give}
+    unknown |= {f"{kit.name} width": kit.width for kit in world.kits if kit.width and kit.width.give}
+    return found | {name: whole if size is None else inside(size, fine) for name, size in unknown.items()}
+
+
+def inside(size: Size, fine: int) -> Values:
+    """The steps that differ from the middle by less than the ±."""
+    return tuple(range((size.middle - size.give) * fine + 1, (size.middle + size.give) * fine))
+
+
+def points(world: World) -> int:
+    """How many points the world's grid has."""
+    return size(domains(world))

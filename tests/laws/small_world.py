@@ -1,0 +1,119 @@
+"""A place, a few mounts, parts and notes, small enough that every room it may have can be tried out in turn.
+
+All lengths are in whole coarse units; the book's records use 1 mm for one unit.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from bezelbook.values.words import Ninth
+
+Verdict = Literal["goes in", "does not"]
+Reason = Literal["depth", "width", "plug"]
+Measure = Literal["depth", "width"]
+RIB = "one rib"
+
+
+@dataclass(frozen=True)
+class Size:
+    """A length whose true value differs from `middle` by less than `give`, or not at all when `give` is 0."""
+
+    middle: int
+    give: int = 0
+
+
+@dataclass(frozen=True)
+class Part:
+    """A thing with a record; a size that is None was never measured, an exit that is None was never looked at."""
+
+    name: str
+    width: Size | None
+    depth: Size | None
+    bend: Size | None
+    exit: Ninth | None
+
+    @property
+    def sizes(self) -> dict[str, Size | None]:
+        """The sizes by name."""
+        return {"width": self.width, "depth": self.depth, "bend": self.bend}
+
+
+@dataclass(frozen=True)
+class Kit:
+    """A mount with an offset, and perhaps a hole of its own."""
+
+    name: str
+    proud: Size = Size(0)
+    width: Size | None = None
+
+
+@dataclass(frozen=True)
+class Tried:
+    """A strong note that something was offered up; None is a blank."""
+
+    name: str
+    part: str
+    verdict: Verdict
+    fitted: bool
+    kit: str | None
+    build: str | None
+    cut: str | None
+    loom: str | None
+    plugs: str | None
+    reason: Reason | None = None
+    where: tuple[Ninth, ...] = ()
+    gap: Size | None = None
+
+
+@dataclass(frozen=True)
+class Reading:
+    """One reading of the bare opening; None is a blank."""
+
+    name: str
+    of: Measure
+    reads: Size
+    zones: tuple[Ninth, ...]
+    build: str | None
+    cut: str | None
+    loom: str | None
+
+
+@dataclass(frozen=True)
+class Ask:
+    """A question about a part: its record, or its sizes as typed."""
+
+    part: str
+    kit: str
+    build: str | None
+    cut: str
+    loom: str
+    plugs: str
+    typed: bool = False
+
+
+@dataclass(frozen=True)
+class World:
+    """All of it. `wide` says whether the width of the bare opening is in play; `ninths` are those behind each kit."""
+
+    ninths: tuple[Ninth, ...]
+    wide: bool
+    builds: tuple[str, ...]
+    cuts: tuple[str, ...]
+    looms: tuple[str, ...]
+    kits: tuple[Kit, ...]
+    parts: tuple[Part, ...]
+    notes: tuple[Tried | Reading, ...]
+    asks: tuple[Ask, ...]
+
+    @property
+    def settled_by_grid(self) -> bool:
+        """Whether trying out a grid tells everything: an offset with a ± is one number in several rooms."""
+        return not any(kit.proud.give for kit in self.kits)
+
+    def part(self, name: str) -> Part:
+        """The part of this name."""
+        return next(part for part in self.parts if part.name == name)
+
+    def kit(self, name: str) -> Kit:
+        """The kit of this name."""
+        return next(kit for kit in self.kits if kit.name == name)
