@@ -108,9 +108,21 @@ def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> t
 
 
 def one_of(cases: Iterable[Case]) -> tuple[Constraint, ...]:
-    """At least one of these cases holds; a single case holds outright."""
+    """At least one of these cases holds; what all of them have in common holds outright."""
     found = tuple(dict.fromkeys(cases))
-    return (*found[0].rises, *found[0].eithers) if len(found) == 1 else (OneOf(found),)
+    if not found:
+        return (OneOf(()),)
+    rises = tuple(rise for rise in found[0].rises if all(rise in case.rises for case in found))
+    eithers = tuple(either for either in found[0].eithers if all(either in case.eithers for case in found))
+    rests = tuple(dict.fromkeys(_without(case, rises, eithers) for case in found))
+    return (*rises, *eithers) if Case() in rests else (*rises, *eithers, OneOf(rests))
+
+
+def _without(case: Case, rises: tuple[Rise, ...], eithers: tuple[Either, ...]) -> Case:
+    return Case(
+        tuple(rise for rise in case.rises if rise not in rises),
+        tuple(either for either in case.eithers if either not in eithers),
+    )
 
 
 def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise | None:
