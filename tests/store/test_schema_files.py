@@ -14,6 +14,7 @@ from bezelbook.kinds import KINDS, Kind
 from bezelbook.store.record_text import read_record
 from bezelbook.store.schema_files import file_schema, plain_schema_text, schema_texts, stale, write_schemas
 from bezelbook.store.yaml_out import to_yaml
+from bezelbook.store.yaml_text import read_yaml
 from tests.store.toys import BOX, LOG, TOYS
 
 BOTH: Mapping[str, Kind] = {**KINDS, **TOYS}
@@ -164,3 +165,36 @@ def test_the_schema_and_the_model_agree_on_every_record(kind: Kind, data: dict[s
     by_schema = Draft202012Validator(file_schema(kind)).is_valid(data)
     record, faults = read_record(to_yaml(data).encode(), kind, "x") if data else (None, ())
     assert by_schema == (record is not None), faults
+
+
+def ways(value: object, path: tuple[str | int, ...] = ()) -> list[tuple[str | int, ...]]:
+    """Every way into a record, the record's own included."""
+    below: list[tuple[str | int, object]] = []
+    if isinstance(value, dict):
+        below = list(value.items())
+    elif isinstance(value, list):
+        below = list(enumerate(value))
+    return [path, *(way for step, inner in below for way in ways(inner, (*path, step)))]
+
+
+def changed(value: Any, path: tuple[str | int, ...], new: object) -> Any:
+    """The value with something else at the end of the way."""
+    if not path:
+        return new
+    copy: Any = dict(value) if isinstance(value, dict) else list(value)
+    copy[path[0]] = changed(copy[path[0]], path[1:], new)
+    return copy
+
+
+@given(data=st.data())
+def test_the_book_s_own_schemas_and_models_agree_on_records_gone_wrong(kb: Path, data: st.DataObject) -> None:
+    folder, kind = data.draw(st.sampled_from(sorted(KINDS.items())))
+    files = sorted(kb.glob(f"{folder}.yaml" if kind.single else f"{folder}/**/*.yaml"))
+    if not files:
+        return
+    record = read_yaml(data.draw(st.sampled_from(files)).read_bytes()).value
+    way = data.draw(st.sampled_from(ways(record)[1:]))
+    record = changed(record, way, data.draw(anything))
+    by_schema = Draft202012Validator(file_schema(kind)).is_valid(record)
+    made, faults = read_record(to_yaml(record).encode(), kind, "x")
+    assert by_schema == (made is not None), (way, faults)

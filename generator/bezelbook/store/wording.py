@@ -8,6 +8,7 @@ from bezelbook.store.expected import Expected
 from bezelbook.store.located import Located
 from bezelbook.store.near_miss import nearest
 from bezelbook.values.complaint import Wrong
+from bezelbook.values.listed import listed
 
 _MOST_FIELDS = 15
 _LONGEST_QUOTE = 60
@@ -32,7 +33,7 @@ def _unknown_field(found: Located, expected: Expected) -> Wrong:
     close = nearest(name, fields)
     if close:
         return Wrong(f'there is no field "{name}" here', f'Did you mean "{close}"?')
-    listed = ", ".join(fields[:_MOST_FIELDS]) + (" ..." if len(fields) > _MOST_FIELDS else "")
+    listed = ", ".join(fields[:_MOST_FIELDS]) + (" or others" if len(fields) > _MOST_FIELDS else "")
     return Wrong(f'there is no field "{name}" here', f"Take it out, or use one of {listed}")
 
 
@@ -40,7 +41,7 @@ def _wrong_word(found: Located, _: Expected) -> Wrong:
     words = re.findall(r"'([^']*)'", _context(found)["expected"])
     value = found.error["input"]
     if value is None:
-        return Wrong(f"{_name(found)} is blank", f"Write {_either(words)}")
+        return Wrong(f"{_name(found)} is blank", f"Write {listed(words, 'or')}")
     return _not_one_of(value, words)
 
 
@@ -153,11 +154,6 @@ def _shown(value: object) -> str:
 
 def _listed(words: tuple[str, ...], lead: str) -> str:
     return f"{lead if len(words) > 1 else ''}{', '.join(words)}"
-
-
-def _either(words: list[str]) -> str:
-    *most, last = words
-    return f"{', '.join(most)} or {last}" if most else last
 
 
 def _small(sentence: str) -> str:
