@@ -1,0 +1,52 @@
+"""The page of a head unit: its sizes, where it would go, where it was tried, what was seen on the bench."""
+
+from collections.abc import Iterator, Sequence
+
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.address import Links, head_unit_page
+from bezelbook.publish.answer_table import open_cell
+from bezelbook.publish.mentions import Mentions, place_words, quoted
+from bezelbook.publish.notes import newest_first, said
+from bezelbook.publish.opening import Opening
+from bezelbook.publish.page_text import page_file
+from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.sizes import size_rows
+from bezelbook.publish.template import render
+from bezelbook.publish.typed import typed_lines
+
+SIZES = (
+    "body_width",
+    "body_height",
+    "body_depth",
+    "nose_width",
+    "nose_height",
+    "nose_protrusion",
+    "rear_protrusion",
+    "plug_and_bend",
+)
+IN_THE_HEADING = ("id", "name", "also", "about")
+
+
+def head_unit_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Mentions) -> Iterator[SiteFile]:
+    """One page a head unit."""
+    for unit in book.head_units.values():
+        to = Links(head_unit_page(unit.id), book)
+        answers = [
+            (
+                place_words(book, opening.vehicle, opening.id),
+                to.place(opening.vehicle, opening.id),
+                open_cell(opening, unit.id, to),
+            )
+            for opening in openings
+        ]
+        html = render(
+            "kinds/head_unit/page.html",
+            unit=unit,
+            sizes=size_rows(unit, SIZES, book.shop.tools.bench_caliper, book.shop.units_first),
+            lines=typed_lines(unit, leave_out=(*IN_THE_HEADING, *SIZES)),
+            answers=answers,
+            tried=quoted(book, named.tried.get(unit.id, ()), to),
+            bench=newest_first(said(book, note) for note in book.bench_notes(unit.id)),
+            to=to,
+        )
+        yield page_file(to.page, unit.name, html, f"head_units/{unit.id}")
