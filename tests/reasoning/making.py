@@ -59,7 +59,7 @@ def split(*values: str, **more: Any) -> dict[str, Any]:
     return {"values": {value: {} for value in values}, **more}
 
 
-def unit(name: str = "box", **content: Any) -> HeadUnit:
+def unit(named: str = "box", /, **content: Any) -> HeadUnit:
     """A head unit of 178 x 100 x 110 mm, all read with a caliper and exact to 1 mm."""
     sizes = {
         "body_width": "178 ± 1 mm caliper",
@@ -69,17 +69,17 @@ def unit(name: str = "box", **content: Any) -> HeadUnit:
         "plug_and_bend": "32 ± 5 mm caliper",
     }
     said = {key: value for key, value in (sizes | content).items() if value is not None}
-    made: HeadUnit = record("head_units", name, {"name": name, "size_class": "double"} | said)
+    made: HeadUnit = record("head_units", named, {"name": named, "size_class": "double"} | said)
     return made
 
 
-def mount(name: str = "kit", **content: Any) -> Mount:
+def mount(named: str = "kit", /, **content: Any) -> Mount:
     """A flush kit."""
-    made: Mount = record("mounts", name, {"name": name, "mount_kind": "kit", "proud": "flush"} | content)
+    made: Mount = record("mounts", named, {"name": named, "mount_kind": "kit", "proud": "flush"} | content)
     return made
 
 
-def tried(name: str = "a-note", **content: Any) -> Tried:
+def tried(named: str = "a-note", /, **content: Any) -> Tried:
     """A box that was fitted with no mount, nothing cut, loom aside, plugs on."""
     said = {
         "form": "tried",
@@ -93,7 +93,7 @@ def tried(name: str = "a-note", **content: Any) -> Tried:
         "loom": "aside",
         "plugs": "on",
     } | content
-    made: Tried = record("notes", name, {key: value for key, value in said.items() if value is not None})
+    made: Tried = record("notes", named, {key: value for key, value in said.items() if value is not None})
     return made
 
 
@@ -104,10 +104,10 @@ def reading(of: str, reads: str, *zones: str, **content: Any) -> dict[str, Any]:
     return {key: value for key, value in said.items() if value is not None}
 
 
-def measured(name: str, *readings: dict[str, Any], **content: Any) -> Measured:
+def measured(named: str, /, *readings: dict[str, Any], **content: Any) -> Measured:
     """A measuring note."""
     said = {"form": "measured", "vehicle": CAR, "place": HOLE, "readings": list(readings)}
-    made: Measured = record("notes", name, said | content)
+    made: Measured = record("notes", named, said | content)
     return made
 
 
