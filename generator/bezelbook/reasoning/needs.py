@@ -153,4 +153,9 @@ def _record_size(book: KnowledgeBase, unit: HeadUnit, name: str) -> Quantity | N
     if size is not None and (size.by == "caliper" or (size.by is None and size.give is not None)):
         return size
     readings = [reading.reads for note in book.bench_notes(unit.id) for reading in note.readings if reading.of == name]
-    return readings[-1] if readings else size
+    return _with_no_tool(readings[-1], book.shop.tools.none.base) if readings else size
+
+
+def _with_no_tool(reading: Quantity, house: int) -> Quantity:
+    """A bench reading names no tool, so that without a ± of its own it has the house's ± for none."""
+    return reading if reading.give is not None else replace(reading, give=house)
