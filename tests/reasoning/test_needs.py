@@ -100,9 +100,12 @@ def test_what_the_record_measured_counts_before_a_bench_note() -> None:
     assert of_unit(bench("body_depth", "150 ± 1 mm")).spans["depth"] == mm(109, 111)
 
 
-def test_of_several_bench_notes_the_last_counts() -> None:
-    notes = (bench("body_depth", "112 ± 1 mm", "a"), bench("body_depth", "113 ± 1 mm", "b"))
-    assert of_unit(*notes, body_depth=None).spans["depth"] == mm(112, 114)
+def test_several_bench_notes_leave_all_that_any_of_them_allows_whatever_they_are_called() -> None:
+    for names in ("ab", "ba"):
+        first, second = (
+            bench("body_depth", reads, name) for reads, name in zip(("112 ± 1 mm", "113 ± 2 mm"), names, strict=True)
+        )
+        assert of_unit(first, second, body_depth=None).spans["depth"] == mm(111, 115)
 
 
 def test_a_bench_note_without_a_plus_minus_was_measured_with_no_tool_named() -> None:
