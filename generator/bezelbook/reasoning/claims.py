@@ -78,9 +78,9 @@ def _made_in(standing: Standing, stack: Stack) -> list[Setting]:
     note, cut = standing.note, standing.cut
     looms: tuple[Loom, ...] = (standing.loom,)
     plugs: tuple[bool, ...] = (standing.plugs_on,)
-    if isinstance(note, Tried) and (note.to_spare or note.short_by):
-        # Whatever was cut there, only that car had that room.
-        cut = note.cut or f"{ANY_CUT} ({note.id})"
+    if isinstance(note, Tried) and standing.has_gap:
+        if cut == ANY_CUT or (standing.says == "does not" and note.cut is None):
+            cut = f"{ANY_CUT} ({note.id})"  # whatever was cut there, only that car had that room
         looms = (note.loom,) if note.loom else LOOMS
         plugs = (standing.plugs_on,) if note.plugs or note.sure == "fitted" else (True, False)
     return [Setting(build, stack, cut, loom, on) for build, loom, on in product(standing.builds, looms, plugs)]

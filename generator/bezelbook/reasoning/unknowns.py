@@ -77,7 +77,7 @@ def _ninths(place: Place, question: Asked) -> Iterator[Missing]:
         return
     blank: set[str] = set()
     for rooms in place.accounts:
-        measured = rooms.only("reading")
+        measured = rooms.measured()
         for setting in question.settings:
             sure, _ = demands(rooms.frame, question.needs, setting)
             wanted = [demand for demand in sure if demand.ninth is not None]
