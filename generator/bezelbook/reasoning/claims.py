@@ -174,11 +174,16 @@ def _gap(
 
 
 def _spot(note: Tried, wanted: tuple[Demand, ...]) -> Demand | None:
-    """The one demand that "by so much" speaks of: the named side of the hole, or the deepest thing at one ninth."""
+    """The one demand that "by so much" speaks of: the named side of the hole, or the deepest thing at one ninth.
+
+    A no that gives no reason may have been short of anything there.
+    """
     if note.reason in ("width", "height"):
         return next((demand for demand in wanted if demand.need == note.reason), None)
-    at = [demand for demand in wanted if demand.ninth is not None and demand.ninth in note.where]
-    return at[-1] if len(note.where) == 1 and at else None
+    if len(note.where) != 1 or (note.verdict == "does not" and note.reason not in ("depth", "plug")):
+        return None
+    at = [demand for demand in wanted if demand.ninth in note.where and note.reason in (None, "depth", demand.need)]
+    return at[-1] if at else None
 
 
 def _bounded(cell: Cell, span: Span, shift: int) -> tuple[tuple[Rise, ...], tuple[Either, ...]]:
