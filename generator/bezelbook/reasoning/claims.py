@@ -96,8 +96,7 @@ def _refused(note: Tried, needs: Needs, varying: frozenset[str], ways: list[_Way
 
 def fit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Rise, ...]:
     """The room meets every one of these demands."""
-    rises = (_at_least(demand, needs, varying) for demand in wanted)
-    return tuple(rise for rise in rises if rise is not None)
+    return tuple(_at_least(demand, needs, varying) for demand in wanted)
 
 
 def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Either, ...]:
@@ -125,13 +124,11 @@ def _without(case: Case, rises: tuple[Rise, ...], eithers: tuple[Either, ...]) -
     )
 
 
-def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise | None:
+def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise:
     if needs.key_of(demand.need) in varying:
         return Rise(demand.cell, PartSize(needs.key_of(demand.need), demand.need), -exactly(demand.shift))
     span = needs.spans[demand.need]
-    if span.low is None:
-        return None
-    return Rise(demand.cell, None, exactly(span.low - demand.shift) + (0 if span.closed else STRICT))
+    return Rise(demand.cell, None, exactly((span.low or 0) - demand.shift) + (0 if span.closed else STRICT))
 
 
 def _short_of(demand: Demand, needs: Needs, varying: frozenset[str]) -> Under | None:
