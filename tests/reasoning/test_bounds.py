@@ -16,6 +16,7 @@ from bezelbook.reasoning.bounds import (
     Under,
     exactly,
     nanometres,
+    nearest,
     numbers_of,
 )
 from tests.reasoning.systems import NUMBERS, Values, holds, solutions, systems
@@ -68,6 +69,7 @@ def test_strictly_more_is_more_than_the_same_and_less_than_a_nanometre_more() ->
     assert exactly(5) < exactly(5) + STRICT < exactly(5) + 1000 * STRICT < exactly(6)
     assert nanometres(exactly(5) + STRICT) == 5
     assert nanometres(exactly(-5)) == -5
+    assert [nearest(exactly(5) + STRICT * steps) for steps in (-9, 0, 9)] == [5, 5, 5]
 
 
 def test_a_leaf_tells_how_far_above_a_number_the_others_must_stay() -> None:

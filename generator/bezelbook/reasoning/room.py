@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Literal
 
 from bezelbook.kinds.note.record import Tried
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nanometres, numbers_of
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nearest, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import claim, fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
@@ -234,8 +234,8 @@ def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tupl
 def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
     tops = [ceiling(leaf, demand.cell) for leaf in leaves]
     known = [top for top in tops if top is not None]
-    most = nanometres(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nanometres(lowest(leaves, demand.cell)) + demand.shift, most)
+    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
+    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
 
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:
