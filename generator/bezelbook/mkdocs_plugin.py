@@ -14,7 +14,9 @@ from bezelbook.pipeline import knowledge_of
 from bezelbook.publish.page_text import bodies, fault_page, headings_of
 from bezelbook.publish.pages import site_files
 
-PACKED_THEME = Path(__file__).parent / "site_overrides" / "theme"
+# In a wheel our look lies in the package, in a checkout beside it.
+HOMES = (Path(__file__).parent, Path(__file__).parents[2])
+THEME = next((home for home in HOMES if (home / "site_overrides").is_dir()), HOMES[0]) / "site_overrides" / "theme"
 
 
 class BezelbookPlugin(BasePlugin):  # type: ignore[type-arg] # it has no settings
@@ -28,8 +30,8 @@ class BezelbookPlugin(BasePlugin):  # type: ignore[type-arg] # it has no setting
         """Watch the book, and lay our look over the engine's where mkdocs.yml names no other."""
         self.book = Path(config.config_file_path).parent / os.environ.get("BEZELBOOK_BOOK", "kb")
         config.watch.append(str(self.book))
-        if not config.theme.custom_dir and PACKED_THEME.is_dir():
-            config.theme.dirs.insert(0, str(PACKED_THEME))
+        if not config.theme.custom_dir:
+            config.theme.dirs.insert(0, str(THEME))
         return config
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
