@@ -9,13 +9,13 @@ from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
-from bezelbook.publish.typed import Line, plain_lines
+from bezelbook.publish.typed import Line, flow
 from bezelbook.publish.wording import counted
 
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """A case of a rule: what it is about, the notes in it, and the rest of its little book."""
+    """A case of a rule: what it is about, the notes in it, and the rest of its little book, each record by its id."""
 
     name: str
     notes: tuple[Line, ...]
@@ -54,5 +54,10 @@ def _rule(knowledge: Knowledge, rule: RulePage) -> SiteFile:
 def _case(case: Mapping[str, Any]) -> Case:
     book: Mapping[str, Any] = case["book"]
     proposes = tuple(found["proposes"] for found in case.get("finds", ()) if "proposes" in found)
-    rest = {kind: records for kind, records in book.items() if kind != "notes"}
-    return Case(case["name"], plain_lines(book.get("notes", {})), plain_lines(rest), proposes)
+    rest = (line for kind, records in book.items() if kind != "notes" for line in _records(records))
+    return Case(case["name"], tuple(_records(book.get("notes", {}))), tuple(rest), proposes)
+
+
+def _records(records: Mapping[str, Any]) -> Iterator[Line]:
+    for id_, record in records.items():
+        yield Line(id_, (flow(record) if isinstance(record, Mapping) else str(record),))

@@ -11,7 +11,6 @@ from bezelbook.publish.notes import loose_notes
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
-from bezelbook.publish.typed import typed_lines
 from bezelbook.publish.wording import counted
 
 
@@ -61,7 +60,7 @@ def _shop(book: KnowledgeBase) -> SiteFile:
             (name.replace("_", " "), getattr(shop.clearances, name)) for name in type(shop.clearances).model_fields
         ],
         tools=[(name.replace("_", " "), getattr(shop.tools, name)) for name in type(shop.tools).model_fields],
-        people=typed_lines(shop, leave_out=set(type(shop).model_fields) - {"people"}),
+        people=list(shop.people.items()),
     )
     return page_file(SHOP, shop.name, html, "shop")
 

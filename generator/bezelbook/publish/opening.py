@@ -60,13 +60,13 @@ class Opening:
         return corners(self.room, self.everything)
 
     def asked(self, choice: Choice) -> Asked:
-        """What a choice leaves open, for a size that somebody typed."""
+        """What a choice leaves open for a size that somebody typed, however large it is."""
         return asked(self.room.frame, self.room.evidence, self._question(choice, None))
 
-    def settings(self, choice: Choice) -> tuple[int, ...]:
-        """Which of all the settings a choice leaves open."""
+    def numbers(self, asked: Asked) -> tuple[int, ...]:
+        """Which of all the settings a question leaves open."""
         every = self.everything.settings
-        return tuple(every.index(setting) for setting in self.asked(choice).settings)
+        return tuple(every.index(setting) for setting in asked.settings)
 
     def answer(self, choice: Choice, unit: str | None) -> Answer:
         """The answer about a head unit by its id, or about a size that somebody typed."""

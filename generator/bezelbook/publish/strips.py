@@ -15,6 +15,7 @@ from bezelbook.publish.opening import Opening
 from bezelbook.publish.reach import Reach, reach
 from bezelbook.publish.wording import build_words
 from bezelbook.reasoning.cells import Setting
+from bezelbook.reasoning.evidence import Standing
 from bezelbook.reasoning.needs import Need, needs_of_note
 from bezelbook.reasoning.quote import quote
 
@@ -38,7 +39,7 @@ class Section:
     """The depths of one build: nine in three rows, and drawn."""
 
     title: str
-    rows: tuple[tuple[tuple[Depth, str], ...], ...]
+    rows: tuple[tuple[tuple[Depth, str, str], ...], ...]
     drawing: Markup
 
 
@@ -94,7 +95,7 @@ def sections(opening: Opening) -> tuple[Section, ...]:
 
 
 def _section(title: str, nine: tuple[Depth, ...], scale: Scale, first: str) -> Section:
-    by_name = {one.ninth: (one, one.words(first)) for one in nine}
+    by_name = {one.ninth: (one, *one.both(first)) for one in nine}
     rows = tuple(tuple(by_name[ninth] for ninth in row) for row in ROWS)
     return Section(title, rows, section(nine, scale, title, first))
 
@@ -116,12 +117,17 @@ def _notches(opening: Opening, setting: Setting) -> Iterator[Notch]:
     """What was tried in this very setting, shallowest first; things of one depth and fate share a notch."""
     tried: dict[tuple[int, bool], list[str]] = {}
     for one in opening.room.evidence.standing:
-        if not isinstance(one.note, Tried) or one.stack is None:
+        if not isinstance(one.note, Tried) or not _about_depth(one, setting):
             continue
         depth = needs_of_note(opening.book, one.note).spans["depth"]
-        here = one.stack.key == setting.stack.key and setting.build in one.builds
-        if here and depth.low is not None and depth.high is not None:
+        if depth.low is not None and depth.high is not None:
             key = ((depth.low + depth.high) // 2, one.says == "goes in")
             tried.setdefault(key, []).append(quote(opening.book, one.note))
     for (size, went_in), words in sorted(tried.items()):
-        yield Notch(size, went_in, "; ".join(words))
+        yield Notch(size, went_in, tuple(words))
+
+
+def _about_depth(one: Standing, setting: Setting) -> bool:
+    """Whether a note was made in this setting, and says anything of how deep a thing may be."""
+    here = one.stack is not None and one.stack.key == setting.stack.key and setting.build in one.builds
+    return here and getattr(one.note, "reason", None) in (None, "depth")

@@ -1,6 +1,6 @@
 """A record as its author typed it: every field that was written, by its own name."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from bezelbook.kinds.record import Part
@@ -9,43 +9,57 @@ from bezelbook.values.quantity import Quantity
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """A field and what was typed in it; a field that has fields of its own says nothing itself."""
+    """A field and what was typed in it: one text, or one for each thing that has fields of its own."""
 
     label: str
-    words: str = ""
-    under: tuple["Line", ...] = ()
+    words: tuple[str, ...]
 
 
 def typed_lines(part: Part, leave_out: Iterable[str] = ()) -> tuple[Line, ...]:
     """The fields that were typed, in the kind's own order; a blank one is not there."""
-    names = [name for name in type(part).model_fields if name in part.model_fields_set and name not in leave_out]
-    return tuple(_line(_label(name), getattr(part, name)) for name in names)
+    return tuple(Line(_label(name), tuple(_texts(value))) for name, value in _typed(part) if name not in leave_out)
 
 
-def plain_lines(data: Mapping[str, object]) -> tuple[Line, ...]:
-    """Plain data, as it stands in a file, in the same shape."""
-    return tuple(_line(_label(name), value) for name, value in data.items())
+def flow(data: Mapping[str, object]) -> str:
+    """Plain data in one line, as somebody could type it into a file."""
+    return ", ".join(f"{name}: {_flow(value)}" for name, value in data.items())
+
+
+def _typed(part: Part) -> Iterator[tuple[str, object]]:
+    for name in type(part).model_fields:
+        if name in part.model_fields_set:
+            yield name, getattr(part, name)
 
 
 def _label(name: str) -> str:
     return name.replace("_", " ")
 
 
-def _line(label: str, value: object) -> Line:
+def _texts(value: object) -> Iterator[str]:
+    """Words stand in one text; things with fields of their own have a text each."""
+    if isinstance(value, Sequence) and any(isinstance(one, Part) for one in value):
+        yield from map(_inline, value)
+    elif isinstance(value, Mapping) and any(isinstance(one, Part) for one in value.values()):
+        yield from (f"{name}: {_inline(one)}" for name, one in value.items())
+    else:
+        yield _inline(value)
+
+
+def _inline(value: object) -> str:
     if isinstance(value, Quantity):
-        return Line(label, value.typed)
+        return value.typed
     if isinstance(value, Part):
-        return Line(label, under=typed_lines(value))
+        return " · ".join(f"{_label(name)} {_inline(one)}" for name, one in _typed(value))
     if isinstance(value, Mapping):
-        return Line(label, under=plain_lines(value)) if value else Line(label, "blank")
+        return " · ".join(f"{name} {_inline(one)}" for name, one in value.items())
     if isinstance(value, Sequence) and not isinstance(value, str):
-        return _many(label, value)
-    return Line(label, str(value))
+        return ", ".join(map(_inline, value))
+    return str(value)
 
 
-def _many(label: str, values: Sequence[object]) -> Line:
-    """Words stand in one line; things with fields of their own are counted."""
-    lines = [_line(f"{label} {number}", value) for number, value in enumerate(values, 1)]
-    if any(line.under for line in lines):
-        return Line(label, under=tuple(lines))
-    return Line(label, ", ".join(line.words for line in lines))
+def _flow(value: object) -> str:
+    if isinstance(value, Mapping):
+        return f"{{{flow(value)}}}"
+    if isinstance(value, Sequence) and not isinstance(value, str):
+        return f"[{', '.join(map(_flow, value))}]"
+    return str(value)

@@ -1,10 +1,11 @@
 """What the browser is told about a vehicle: the answers to every published choice, and the room for typed sizes."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.choices import Choice
+from bezelbook.publish.ninths import blank_ninths
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.telling import Telling
 from bezelbook.reasoning.answer import Answer
@@ -13,6 +14,10 @@ from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.plain import PlainNote
 from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.room import Place
+from bezelbook.values.listed import listed
+
+# What it changes that a ninth was never measured; the browser words that itself, for the mounts that are left.
+HOW_DEEP = "how deep a thing may be"
 
 
 def vehicle_data(book: KnowledgeBase, vehicle: str, openings: Sequence[Opening]) -> dict[str, Any]:
@@ -36,28 +41,25 @@ def vehicle_data(book: KnowledgeBase, vehicle: str, openings: Sequence[Opening])
 
 
 def _place(telling: Telling, opening: Opening) -> dict[str, Any]:
-    standing = opening.room.accounts[0].notes
-    alone = {telling.note(one.note.id): _alone(opening, one) for one in standing}
+    alone = [(one.note.id, _alone(opening, one)) for one in opening.room.accounts[0].notes]
     return {
         "name": opening.name,
         "axes": [axis for axis, _ in opening.room.frame.builds[0]],
         "mounts": [{"key": list(stack.key), "words": stack.words} for stack in opening.everything.stacks],
         "accounts": opening.corners["accounts"],
-        "alone": {note: noes for note, noes in alone.items() if noes},
+        "blank": [blank_ninths(opening.room, setting) for setting in opening.everything.settings],
+        "alone": [[telling.note(note), shown] for note, shown in alone if shown],
         "choices": {choice.key: _choice(telling, opening, choice) for choice in opening.choices},
     }
 
 
 def _choice(telling: Telling, opening: Opening, choice: Choice) -> dict[str, Any]:
     typed = opening.answer(choice, None)
-    plain = typed.plain()["for"]
     units = {unit: opening.answer(choice, unit) for unit in telling.book.head_units}
     return {
-        "words": plain["words"].removeprefix(plain["what"]),
-        "splits": plain["splits"],
-        "settings": list(opening.settings(choice)),
+        "settings": list(opening.numbers(opening.asked(choice))),
         "units": {unit: telling.answers.number(_answer(telling, opening, one)) for unit, one in units.items()},
-        "typed": _typed(telling, opening, typed),
+        "typed": _typed(telling, opening, choice, typed),
     }
 
 
@@ -66,6 +68,7 @@ def _answer(telling: Telling, opening: Opening, answer: Answer) -> dict[str, Any
     return {
         "verdict": plain["verdict"],
         "until_settled": plain["until_settled"],
+        "mounts": plain["for"]["mounts"],
         "number": plain["number"],
         "sure": plain["sure"],
         "witnesses": plain["witnesses"],
@@ -77,22 +80,40 @@ def _answer(telling: Telling, opening: Opening, answer: Answer) -> dict[str, Any
     }
 
 
-def _typed(telling: Telling, opening: Opening, answer: Answer) -> dict[str, Any]:
+def _typed(telling: Telling, opening: Opening, choice: Choice, answer: Answer) -> dict[str, Any]:
     """What an answer about typed sizes says whatever they are; the rest the browser works out from the room."""
     plain = answer.plain()
-    builds, vehicle = answer.asked.builds, opening.room.frame.vehicle
-    axes = open_axes(vehicle, opening.id, builds)
-    built = {axis: {dict(build)[axis] for build in builds} for axis in axes}
+    axes = open_axes(opening.room.frame.vehicle, opening.id, answer.asked.builds)
+    before, after = _around_mounts(answer)
     return {
+        "words": [before, after],
+        "splits": plain["for"]["splits"],
         "open": [
-            [axis, one.what, one.look, [value for value in vehicle.splits[axis].values if value in built[axis]]]
+            [axis, one.what, one.look, list(_values(opening, choice, axis))]
             for axis, one in zip(axes, answer.unknown, strict=False)
         ],
-        "unknown": telling.unknown(answer.unknown[len(axes) :]),
+        "unknown": telling.unknown(one for one in answer.unknown[len(axes) :] if one.changes != HOW_DEEP),
         "notes": [_note(telling, opening, note) for note in plain["notes"] if note["note"] in _beside(opening)],
         "argued": [[telling.note(note["note"]), note["why"]] for note in plain["argued"]],
         "needs": plain["needs"][len(answer.conditions) :],
     }
+
+
+def _around_mounts(answer: Answer) -> tuple[str, str]:
+    """What is said for exactly what, before the mounts are named and behind them; the thing itself is left out."""
+    plain = answer.plain()["for"]
+    mounts = f"with {listed([stack.words for stack in answer.asked.stacks], 'or')}"
+    before, _, after = plain["words"].removeprefix(plain["what"]).rpartition(mounts)
+    return f"{before}with ", after
+
+
+def _values(opening: Opening, choice: Choice, axis: str) -> Iterator[list[Any]]:
+    """The values of a split that a choice leaves open, each with the settings that it would leave."""
+    asked = opening.asked(choice)
+    for value in opening.room.frame.vehicle.splits[axis].values:
+        builds = tuple(build for build in asked.builds if dict(build)[axis] == value)
+        if builds:
+            yield [value, list(opening.numbers(asked.narrowed(builds=builds)))]
 
 
 def _beside(opening: Opening) -> Mapping[str, str]:
@@ -107,7 +128,13 @@ def _note(telling: Telling, opening: Opening, note: PlainNote) -> list[str]:
 
 
 def _alone(opening: Opening, one: Standing) -> Mapping[str, Any]:
-    """By setting, the noes of a note with no other beside it; a setting in which it rules nothing out is left out."""
+    """What a note shows with no other beside it, by setting: the room it proves, and its noes where it has any."""
     room = Place(opening.room.frame, Evidence((one,), (), ()))
     settings = corners(room, opening.everything)["accounts"][0]["settings"]
-    return {str(number): setting["leaves"] for number, setting in enumerate(settings) if all(setting["leaves"])}
+    shown = {str(number): _shown(setting) for number, setting in enumerate(settings)}
+    return {number: one for number, one in shown.items() if any(one["sure"]) or "leaves" in one}
+
+
+def _shown(setting: Mapping[str, Any]) -> dict[str, Any]:
+    sure = [max(cell["sure"], 0) for cell in setting["cells"]]
+    return {"sure": sure, "leaves": setting["leaves"]} if all(setting["leaves"]) else {"sure": sure}

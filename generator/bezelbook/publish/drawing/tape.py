@@ -17,17 +17,18 @@ BAND = (26, 52)
 
 @dataclass(frozen=True, slots=True)
 class Notch:
-    """Something that was tried: its size in nanometres, whether it went in, and what its note says of it."""
+    """Something that was tried: its size in nanometres, whether it went in, and what each note of it says."""
 
     size: int
     went_in: bool
-    words: str
+    words: tuple[str, ...]
 
 
 def tape(reach: Reach, notches: Sequence[Notch], scale: Scale, title: str, first: str) -> Markup:
     """The strip as a drawing with its text alternative; notches are lettered in their order."""
     parts = [
         element("title", {}, f"{title}: {reach_words(reach, first)}"),
+        element("line", {"class": "hook", "x1": 0, "x2": 0, "y1": BAND[0] - 2, "y2": BAND[1] + 8}),
         *_band(reach, scale),
         *_millimetres(scale),
         *_inches(scale),
