@@ -3,6 +3,7 @@
 All lengths are in whole coarse units; the book's records use 1 mm for one unit.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -36,6 +37,11 @@ class Part:
     def sizes(self) -> dict[str, Size | None]:
         """The sizes by name."""
         return {"width": self.width, "depth": self.depth, "bend": self.bend}
+
+    def resized(self, sizes: Mapping[str, Size | None]) -> "Part":
+        """The same part with some other sizes."""
+        known = self.sizes | dict(sizes)
+        return Part(self.name, known["width"], known["depth"], known["bend"], self.exit)
 
 
 @dataclass(frozen=True)
