@@ -97,7 +97,7 @@
     const options = decider && decider.options.map(({ words, tell, question: narrowed, verdict }) => (
       { words, tell: [tell, verdicts[verdict]].filter(Boolean).join(" · "), press: ask(narrowed) }
     ));
-    return bezelbook.ticket.ticket(answer, added, vehicle.notes, options ? asking(decider.ask, options) : null);
+    return bezelbook.ticket.ticket(answer, added, vehicle, options ? asking(decider.ask, options) : null);
   }
 
   // What to say where the page has no answer: always with a way on.
