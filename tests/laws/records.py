@@ -50,9 +50,16 @@ class Written:
     def question(self, ask: Ask) -> Question:
         """The question as somebody would put it."""
         part = self.world.part(ask.part)
-        state: dict[str, Any] = {"mounts": (ask.kit,), "cut": ask.cut, "loom": ask.loom, "plugs": ask.plugs}
+        state: dict[str, Any] = {
+            "mounts": (ask.kit,) if ask.kit else None,
+            "cut": ask.cut,
+            "loom": ask.loom,
+            "plugs": ask.plugs,
+        }
         if ask.build:
             state["splits"] = {"build": ask.build}
+        if ask.depth is not None:
+            state["sizes"] = {"depth": read_quantity(self.write(ask.depth), "length")}
         if not ask.typed:
             return Question(VEHICLE, PLACE, unit=part.name, **state)
         sizes: dict[Need, Size | None] = {"width": part.width, "depth": part.depth, "plug": part.bend}
@@ -94,8 +101,10 @@ class Written:
         return None if size is None else f"{self.write(size)} caliper"
 
     def _reading(self, note: Reading) -> dict[str, Any]:
-        reading = {"of": note.of, "reads": self.write(note.reads), "tool": "caliper", "datum": "sub-dash face"}
-        return {"form": "measured", "readings": [reading | {"zones": list(note.zones)}]}
+        datum = "kit seat" if note.kit else "sub-dash face"
+        reading = {"of": note.of, "reads": self.write(note.reads), "tool": "caliper", "datum": datum}
+        mounts = [note.kit] if note.kit else None
+        return {"form": "measured", "mounts": mounts, "readings": [reading | {"zones": list(note.zones)}]}
 
     def _tried(self, note: Tried) -> dict[str, Any]:
         return {

@@ -73,7 +73,7 @@ class Tried:
 
 @dataclass(frozen=True)
 class Reading:
-    """One reading of the bare opening; None is a blank."""
+    """One reading of the bare opening, or of the room seen through a kit; None is a blank."""
 
     name: str
     of: Measure
@@ -82,19 +82,24 @@ class Reading:
     build: str | None
     cut: str | None
     loom: str | None
+    kit: str | None = None
 
 
 @dataclass(frozen=True)
 class Ask:
-    """A question about a part: its record, or its sizes as typed."""
+    """A question about a part: its record, or its sizes as typed, or its record with another depth.
+
+    Without a kit it is about every kit that a note was made with.
+    """
 
     part: str
-    kit: str
+    kit: str | None
     build: str | None
     cut: str
     loom: str
     plugs: str
     typed: bool = False
+    depth: Size | None = None
 
 
 @dataclass(frozen=True)
@@ -119,6 +124,11 @@ class World:
     def part(self, name: str) -> Part:
         """The part of this name."""
         return next(part for part in self.parts if part.name == name)
+
+    def kits_of(self, ask: Ask) -> tuple[str, ...]:
+        """The kits that a question is about."""
+        seen = {note.kit for note in self.notes if isinstance(note, Tried) and note.kit}
+        return (ask.kit,) if ask.kit else tuple(sorted(seen))
 
     def kit(self, name: str) -> Kit:
         """The kit of this name."""

@@ -26,7 +26,7 @@ def ladder(world: World, ask: Ask, need: Need, others: dict[Need, str], give: st
     for size in SIZES:
         typed = {name: read_quantity(text, "length") for name, text in (others | {need: size + give}).items()}
         state: dict[str, Any] = {
-            "mounts": (ask.kit,),
+            "mounts": (world.kits[0].name,),
             "cut": ask.cut,
             "loom": ask.loom,
             "plugs": ask.plugs,
