@@ -61,6 +61,15 @@ def test_the_same_thing_does_not_fit_again_in_the_same_state_whatever_its_size()
         assert seen(box, tried(verdict="does not", sure="dry-fitted", reason="depth"), unit="box") == "never"
 
 
+def test_a_thing_has_one_exit_for_its_plug_whichever_note_is_about_it() -> None:
+    box, plugged = unit(plug_exit=None), {"verdict": "does not", "reason": "depth"}
+    kit = mount(presents={"ninths": ["left", "right"], "width": "190 ± 1 mm", "height": "120 ± 1 mm"})
+    stopped = [tried(ninth, where=[ninth], mounts=["kit"], **plugged) for ninth in ("left", "right")]
+    # Wherever the plug leaves, the body itself was stopped at the other ninth.
+    assert seen(kit, box, *stopped, unit="box", plugs="off", mounts=("kit",)) == "never"
+    assert seen(kit, box, stopped[0], unit="box", plugs="off", mounts=("kit",)) == "open"
+
+
 def test_another_thing_is_covered_only_if_its_largest_is_no_larger_than_the_other_s_smallest() -> None:
     def other(depth: str) -> Outlook:
         return seen(unit(), unit("other", body_depth=depth), tried(), unit="other")

@@ -1,6 +1,7 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
@@ -53,23 +54,23 @@ class Rooms:
     @cached_property
     def _varying(self) -> frozenset[str]:
         """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
-        return self._said_both_ways(lambda _, needs: not needs.exact)
+        said = {(needs.key, one.says) for one, needs in self._tried.items() if not needs.exact}
+        return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
 
     @cached_property
-    def _leaving(self) -> frozenset[str]:
-        """The parts of which nobody said where the plug leaves, though notes say both yes and no of them plugged."""
-        return self._said_both_ways(lambda one, needs: needs.exit is None and one.plugs_on and one.stack is not None)
-
-    def _said_both_ways(self, counts: Callable[[Standing, Needs], bool]) -> frozenset[str]:
-        said = {(needs.key, one.says) for one, needs in self._tried.items() if counts(one, needs)}
-        return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
+    def _leaving(self) -> tuple[str, ...]:
+        """The parts of which nobody said where the plug leaves, though it matters twice, and once to a no."""
+        plugged = [(one, needs) for one, needs in self._tried.items() if one.plugs_on and one.stack is not None]
+        said = [(needs.key, one.says) for one, needs in plugged if needs.exit is None]
+        keys = Counter(key for key, _ in said)
+        return tuple(sorted(key for key, times in keys.items() if times > 1 and (key, "does not") in said))
 
     def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
         """Every way in which the plugs of the part asked about, and of those parts, may leave."""
         through: dict[str, list[Stack]] = {}
         if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
             through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
-        for key in sorted(self._leaving):
+        for key in self._leaving:
             through.setdefault(key, self._fitted_through(key))
         return every_exit(affordable(through, len(self.notes)))
 
@@ -188,9 +189,7 @@ def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outloo
         return "open"
     if all(always_fits(rooms, needs, setting) for setting in settings):
         return "always"
-    if not any(rooms.takes(needs, setting) for setting in settings):
-        return "never"
-    return "open"
+    return "open" if any(rooms.takes(needs, setting) for setting in settings) else "never"
 
 
 def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
