@@ -132,13 +132,22 @@ class Rooms:
         return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
 
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
-        base = (bound for one in self.notes for bound in self._told.claim(one, self._varying, {}, split=False))
+        """The least solutions of the notes' bounds, with the structure that ties these cells to the rest.
+
+        Eager ones say all that there is to say: they are tried out for every exit, too.
+        """
+        ways: Iterable[Exits] = self._exits(None, None) if eager else ({},)
+        seen = tuple(cells)
+        return [leaf for exits in ways for leaf in self._leaves(setting, seen, exits, eager=eager)]
+
+    def _leaves(self, setting: Setting, cells: Iterable[Cell], exits: Exits, *, eager: bool) -> Iterator[Leaf]:
+        split = eager and self._tries_exits
+        base = (bound for one in self.notes for bound in self._told.claim(one, self._varying, exits, split=split))
         constraints = [*base, *self.assumed]
         seen = set(_cells(constraints)) | set(cells)
         vary = tuple(self.parts[key] for key in sorted(self._varying))
         system = constraints + structure(seen, self._stacks((setting.stack,)), vary)
-        return list(Search(eager=eager).leaves(system))
+        return Search(eager=eager).leaves(system)
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
