@@ -211,7 +211,7 @@ FORBIDDEN = {
     # Patterns are written so that they do not match their own text.
     "an unfinished place": r"\b(?:TO[D]O|FIX[M]E|X[X]X)\b",
     "a package registry": (
-        r"pypi\.org|pythonhosted\.org|npmjs\.(?:com|org)|deb\.debian\.org|crates\.io|proxy\.golang\.org|rubygems\.org"
+        r"py[p]i\.org|python[h]osted\.org|np[m]js\.(?:com|org)|deb\.[d]ebian\.org|cr[a]tes\.io|proxy\.[g]olang\.org|ruby[g]ems\.org"
     ),
     "a path of one machine": r"(?<![\w.<>/-])/(?:work|root|home|Users)/|(?<!\w)[A-Z]:\\Users",
     "a folder that is not in the project": r"\.\./shared\b",
