@@ -6,7 +6,7 @@ from pydantic import Field
 
 from bezelbook.kinds.record import AsWhole, ById, Many, Name, Named, Part, Text
 from bezelbook.values.ident import Id
-from bezelbook.values.words import Side
+from bezelbook.values.words import Safety, Side
 
 Year = Annotated[int, Field(ge=1, le=40), AsWhole]
 Subject = Literal["room", "plug", "circuits", "amplifier", "speakers", "trim", "kept"]
@@ -33,7 +33,6 @@ PlaceKind = Literal[
     "wheel well",
     "load bay side",
 ]
-Safety = Literal["none", "stored energy", "restraint near", "high voltage near"]
 
 
 class SplitValue(Part):
