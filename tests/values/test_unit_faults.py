@@ -131,7 +131,12 @@ def test_a_known_unit_is_not_unknown(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("text", "mend"),
-    [("212 °F", "Write 100 °C"), ("175F", "Write 79.4 °C"), ("32 fahrenheit", "Write 0 °C"), ("-40 °F", "Write -40 °C")],
+    [
+        ("212 °F", "Write 100 °C"),
+        ("175F", "Write 79.4 °C"),
+        ("32 fahrenheit", "Write 0 °C"),
+        ("-40 °F", "Write -40 °C"),
+    ],
 )
 def test_fahrenheit_is_met_with_the_same_warmth_in_celsius(text: str, mend: str) -> None:
     wrong = fahrenheit(text, Form("temperature", signed=True))

@@ -1,6 +1,6 @@
 """What every record has in common: an id from its file name, and no field that the book does not know."""
 
-from typing import Annotated, TypeVar
+from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, Strict, StringConstraints
 
@@ -22,6 +22,20 @@ def _whole(value: object) -> object:
 
 # Bounds stand before it: `Annotated[int, Field(ge=1), AsWhole]`. Behind it, the JSON schema would lose them.
 AsWhole = BeforeValidator(_whole)
+Count = Annotated[int, Field(ge=0, le=99), AsWhole]
+Year = Annotated[int, Field(ge=1, le=40), AsWhole]
+
+NAMES, IN_WORDS = "x-names", "x-in-words"
+# What can lie on the bench or be carried to a car.
+PARTS = ("head_unit", "speaker", "amplifier", "module", "adapter", "mount", "connector", "supply")
+
+
+def names(*kinds: str, in_words: bool = False) -> dict[str, Any]:
+    """Mark a field, in the model and in its schema, as naming records of these kinds.
+
+    With `in_words` it may hold a record's name, or words that no record goes by; without, it holds nothing but ids.
+    """
+    return {NAMES: list(kinds)} | ({IN_WORDS: True} if in_words else {})
 
 
 class Part(BaseModel):
