@@ -4,6 +4,7 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 
 from bezelbook.kinds import KINDS, Kind
 from tests.kinds.agreement import (
@@ -17,7 +18,7 @@ from tests.kinds.agreement import (
     schema_of,
     schema_takes,
 )
-from tests.kinds.variants import variants
+from tests.kinds.variants import thinned, variants
 
 by_kind = pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
 
@@ -55,6 +56,12 @@ def test_every_field_says_what_it_is(kind: Kind) -> None:
 
 
 @by_kind
+def test_every_schema_is_one_of_the_published_dialect(kind: Kind) -> None:
+    assert schema_of(kind.name)["$schema"] == Draft202012Validator.META_SCHEMA["$id"]
+    Draft202012Validator.check_schema(schema_of(kind.name))
+
+
+@by_kind
 def test_a_field_that_nobody_defined_is_refused(kind: Kind) -> None:
     for content in examples(kind):
         for spoiled in _each_with_a_stray_field(content):
@@ -86,6 +93,22 @@ def test_model_and_schema_agree_on_every_record_of_every_book() -> None:
 def test_model_and_schema_agree_on_whatever_a_file_might_hold(kind: Kind, data: st.DataObject) -> None:
     content = data.draw(variants(examples(kind)))
     assert model_takes(kind, content) == schema_takes(kind, content)
+
+
+def test_model_and_schema_agree_on_two_thousand_records_good_and_bad() -> None:
+    verdicts: list[tuple[bool, bool]] = []
+
+    @given(data=st.data())
+    @settings(max_examples=150)
+    def compare(kind: Kind, data: st.DataObject) -> None:
+        content = data.draw(thinned(examples(kind)) | variants(examples(kind)))
+        verdicts.append((model_takes(kind, content), schema_takes(kind, content)))
+
+    for kind in KINDS.values():
+        compare(kind)
+    assert set(verdicts) == {(True, True), (False, False)}
+    assert len(verdicts) >= 2_000
+    assert min(verdicts.count((True, True)), verdicts.count((False, False))) >= 500
 
 
 def _keys(value: Any) -> Iterator[str]:
