@@ -6,14 +6,16 @@ import pkgutil
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import TypeVar
 
 import bezelbook.rules
 from bezelbook.finding import Finding, NoteRule, NoteScope, PlaceRule, PlaceScope, Rule
 from bezelbook.kinds.note.record import Bench, Tried
-from bezelbook.kinds.record import Record
-from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
+from bezelbook.kinds.record import Named, Record
+from bezelbook.knowledge_base import KnowledgeBase, folded, knowledge_base
 from bezelbook.values.words import WEIGHTS
 
+N = TypeVar("N", bound=Named)
 Kept = Mapping[str, tuple[Finding, ...]]
 
 
@@ -69,19 +71,29 @@ def _runs(book: KnowledgeBase) -> Iterator[tuple[str, _Run]]:
 def place_scopes(book: KnowledgeBase) -> Iterator[PlaceScope]:
     """Each place that has notes, with a book that holds nothing but what a rule about it may see."""
     places = sorted({(note.vehicle, note.place) for note in book.notes.values() if not isinstance(note, Bench)})
+    units, mounts = _by_name(book.head_units), _by_name(book.mounts)
     for vehicle, place in places:
         if vehicle in book.vehicles:
-            yield PlaceScope(_book_of_place(book, vehicle, place), vehicle, place)
+            notes = [note for note in book.notes_at(vehicle, place) if not isinstance(note, Bench)]
+            named = (words for note in notes if isinstance(note.mounts, tuple) for words in note.mounts)
+            tried = {unit.id: unit for note in notes if isinstance(note, Tried) for unit in _claiming(units, note.what)}
+            used = {mount.id: mount for words in named for mount in _claiming(mounts, words)}
+            bench = [note for unit in tried for note in book.bench_notes(unit)]
+            seen = (book.shop, book.vehicles[vehicle], *tried.values(), *used.values(), *notes, *bench)
+            yield PlaceScope(knowledge_base(seen), vehicle, place)
 
 
-def _book_of_place(book: KnowledgeBase, vehicle: str, place: str) -> KnowledgeBase:
-    notes = [note for note in book.notes_at(vehicle, place) if not isinstance(note, Bench)]
-    tried = [note for note in notes if isinstance(note, Tried)]
-    units = {unit.id: unit for note in tried if (unit := book.head_unit_named(note.what))}
-    named = (words for note in notes if not isinstance(note.mounts, str) for words in note.mounts or ())
-    mounts = {mount.id: mount for words in named if (mount := book.mount_named(words))}
-    bench = [note for unit in units for note in book.bench_notes(unit)]
-    return knowledge_base([book.shop, book.vehicles[vehicle], *units.values(), *mounts.values(), *notes, *bench])
+def _by_name(records: Mapping[str, N]) -> Mapping[str, tuple[N, ...]]:
+    """Every record that goes by a name: where two do, a rule has to see both, so that the name stays open to it."""
+    found: dict[str, tuple[N, ...]] = {}
+    for record in records.values():
+        for name in {folded(name) for name in (record.id, record.name, *record.also)}:
+            found[name] = (*found.get(name, ()), record)
+    return found
+
+
+def _claiming(names: Mapping[str, tuple[N, ...]], words: str) -> tuple[N, ...]:
+    return names.get(folded(words), ())
 
 
 def _digest(book: KnowledgeBase, place: str) -> str:

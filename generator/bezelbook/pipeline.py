@@ -1,8 +1,10 @@
 """From a folder of files to checked knowledge, answers and pages: what the command line and the site both call."""
 
 import json
+from codecs import BOM_UTF8
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +18,7 @@ from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.plain import PlainAnswer
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.new_book import write_new_book
@@ -46,8 +49,12 @@ class Book:
 
     def places_of(self, finding: Finding) -> tuple[str, ...]:
         """Where each quote of a finding stands, as path:line:column."""
-        paths = {Path(path).stem: path for path in self.loaded.read if "/notes/" in f"/{path}"}
-        return tuple(source_of(paths[quote.note], quote.path) for quote in finding.quotes)
+        return tuple(source_of(self._note_paths[quote.note], quote.path) for quote in finding.quotes)
+
+    @cached_property
+    def _note_paths(self) -> Mapping[str, str]:
+        paths = (Path(path) for path in self.loaded.read)
+        return {path.stem: path.as_posix() for path in paths if path.parent.parent.name == "notes"}
 
 
 def open_book(folder: Path, kept: Kept | None = None) -> Book:
@@ -92,30 +99,31 @@ class Counter:
 
     def __init__(self, base: KnowledgeBase) -> None:
         self.base = base
+        self._phrases = vocabulary(base)
         self._places: dict[tuple[str, str], Place] = {}
 
     def ask_words(self, text: str) -> tuple[Answer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
-        reading = read_words(self.base, text)
+        reading = read_words(self.base, text, self._phrases)
         found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
         return found, reading.took
 
     def ask(self, data: Mapping[str, Any]) -> dict[str, Any]:
         """A question as plain data, answered as plain data; raises Wrong when it cannot be read."""
-        reading = read_question(self.base, data)
+        reading = read_question(self.base, data, self._phrases)
         found = reading.read
         took = {"took": list(reading.took)} if reading.took else {}
         if isinstance(found, Choice):
             return {"ask": found.ask, "options": [list(option) for option in found.options]} | took
         return {**self._answer(found).plain(), **took}
 
-    def batch(self, lines: Iterable[str]) -> Iterator[dict[str, Any]]:
+    def batch(self, lines: Iterable[bytes]) -> Iterator[dict[str, Any]]:
         """One answer for each line of JSON that is not blank; a line that is wrong says so and stops nothing."""
         for number, line in enumerate(lines, 1):
-            if line.strip():
+            if line.removeprefix(BOM_UTF8).strip():
                 yield self._line(number, line)
 
-    def _line(self, number: int, line: str) -> dict[str, Any]:
+    def _line(self, number: int, line: bytes) -> dict[str, Any]:
         try:
             return self.ask(_question(line))
         except Wrong as wrong:
@@ -128,11 +136,14 @@ class Counter:
         return answer(self.base, question, self._places[key])
 
 
-def _question(line: str) -> dict[str, Any]:
+def _question(line: bytes) -> dict[str, Any]:
     """A line of a batch as plain data; raises Wrong when it is not a set of keys and values."""
     try:
-        data = json.loads(line)
-    except (json.JSONDecodeError, RecursionError) as error:
+        data = json.loads(line.decode("utf-8-sig"))
+    except UnicodeDecodeError as error:
+        raise Wrong("this line is not UTF-8 text", "Save the file as UTF-8") from error
+    except (ValueError, RecursionError) as error:
+        # ValueError beside the reader's own: a number of thousands of digits.
         raise Wrong("this line is not JSON", f"Write one question a line: {SHAPE}") from error
     if not isinstance(data, dict):
         raise Wrong("a question is a set of keys and values", f"Write {SHAPE}")

@@ -103,6 +103,8 @@ def _with_gap(dice: Random, world: World, note: Tried, *, plugged: bool) -> Trie
     known = part.depth and not part.depth.give and part.bend and not part.bend.give
     if not known or part.exit is None or note.reason == "width" or (note.reason == "plug" and not plugged):
         return note
+    if note.verdict == "does not" and note.reason is None:
+        return note
     ninth = part.exit if note.reason == "plug" else dice.choice(world.ninths)
     gap = Size(dice.randint(1, 2), dice.choice((0, 0, 1)))
     return replace(note, where=(ninth,), gap=gap)

@@ -1,8 +1,10 @@
 """The bezelbook command: reads its arguments, calls the pipeline, says what came of it."""
 
 import argparse
+import os
 import sys
 from collections.abc import Sequence
+from io import TextIOWrapper
 
 from bezelbook.cli import ask, check, pages, schema, site, start
 from bezelbook.cli.outcome import WRONG_USE, fail
@@ -30,13 +32,19 @@ def parser() -> argparse.ArgumentParser:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command. Exit codes: 0 every file was read; 1 a stop stands and --strict; 2 unread files; 3 wrong use."""
+    if isinstance(sys.stdout, TextIOWrapper):
+        # A terminal that lacks a sign shows its code instead; in JSON that code is the sign.
+        sys.stdout.reconfigure(errors="backslashreplace")
     try:
         given = parser().parse_args(arguments)
         code: int = given.run(given)
+        sys.stdout.flush()
     except Wrong as wrong:
         return fail(str(wrong))
     except BrokenPipeError:
-        # Whoever read our output has seen enough.
-        sys.stderr.close()
+        # Whoever read our output has seen enough; what is left of it goes nowhere.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
+    except OSError as error:
+        return fail(f"{error.filename or 'a file'}: {error.strerror}. See that it can be read or written there.")
     return code

@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 
 from bezelbook.cli.answer_text import answer_lines, choice_lines
-from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, ending, warn_unread
+from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
-from bezelbook.pipeline import Choice, Counter, open_book
+from bezelbook.pipeline import Choice, Counter
 from bezelbook.values.complaint import Wrong
 
 
@@ -31,7 +31,7 @@ def run(given: argparse.Namespace) -> int:
     if bool(given.words) == bool(given.batch):
         raise Wrong("ask takes a question in words, or --batch and a file", "Try: bezelbook ask hatch 2 dash 165 deep")
     with told_when_slow(f"Reading {given.book}"):
-        book = open_book(given.book)
+        book = opened(given.book)
     warn_unread(book)
     counter = Counter(book.base)
     if given.batch:
@@ -56,10 +56,10 @@ def _batch(counter: Counter, path: Path) -> int:
     return code
 
 
-def _lines(path: Path) -> Iterable[str]:
+def _lines(path: Path) -> Iterable[bytes]:
     if str(path) == "-":
-        return sys.stdin
+        return sys.stdin.buffer
     try:
-        return path.read_text("utf-8-sig").split("\n")
-    except (OSError, UnicodeDecodeError) as error:
-        raise Wrong(f"{path} cannot be read: {error}", "Name a text file with one question a line") from error
+        return path.read_bytes().splitlines()
+    except OSError as error:
+        raise Wrong(f"{path} cannot be read: {error.strerror}", "Name a text file with one question a line") from error

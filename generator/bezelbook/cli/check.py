@@ -5,10 +5,10 @@ import json
 from dataclasses import asdict
 from typing import Any
 
-from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_format, counted
+from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_format, counted, opened
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.finding import Finding
-from bezelbook.pipeline import Book, open_book
+from bezelbook.pipeline import Book
 
 
 def add_to(commands: Any) -> None:
@@ -23,7 +23,7 @@ def add_to(commands: Any) -> None:
 def run(given: argparse.Namespace) -> int:
     """Check the book and print what came of it."""
     with told_when_slow(f"Reading and checking {given.book}"):
-        book = open_book(given.book)
+        book = opened(given.book)
     print(_json(book) if given.format == "json" else "\n".join(_text(book)))
     if book.loaded.complaints:
         return UNREAD

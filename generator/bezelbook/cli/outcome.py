@@ -4,7 +4,9 @@ import argparse
 import sys
 from pathlib import Path
 
-from bezelbook.pipeline import Book
+from bezelbook.pipeline import Book, open_book
+from bezelbook.values.complaint import Wrong
+from bezelbook.values.day import day_complaint
 
 ALL_READ = 0
 STOP_STANDS = 1
@@ -16,13 +18,27 @@ def add_book(command: argparse.ArgumentParser) -> None:
     """Every command takes the book's folder, and the day that counts as today."""
     command.add_argument("--book", type=Path, default=Path("kb"), metavar="DIR", help="the book's folder (default: kb)")
     command.add_argument(
-        "--today", metavar="YYYY-MM-DD", help="the book's date (default: that of its newest note)", default=None
+        "--today", type=_day, metavar="YYYY-MM-DD", help="the book's date (default: that of its newest note)"
     )
+
+
+def _day(text: str) -> str:
+    wrong = day_complaint(text)
+    if wrong:
+        raise argparse.ArgumentTypeError(f"{wrong.what}. {wrong.mend}")
+    return text
 
 
 def add_format(command: argparse.ArgumentParser) -> None:
     """A command whose output a program may read offers it as JSON."""
     command.add_argument("--format", choices=("text", "json"), default="text", help="how to print (default: text)")
+
+
+def opened(folder: Path) -> Book:
+    """The book in a folder, read and checked; raises Wrong when there is no such folder."""
+    if not folder.is_dir():
+        raise Wrong(f"there is no book in {folder}", "Start one with bezelbook start, or name it with --book")
+    return open_book(folder)
 
 
 def ending(book: Book) -> int:

@@ -4,9 +4,9 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from bezelbook.cli.outcome import add_book, counted, ending, warn_unread
+from bezelbook.cli.outcome import add_book, counted, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
-from bezelbook.pipeline import open_book, write_pages
+from bezelbook.pipeline import write_pages
 
 
 def add_to(commands: Any) -> None:
@@ -20,7 +20,7 @@ def add_to(commands: Any) -> None:
 def run(given: argparse.Namespace) -> int:
     """Write the pages and say how many."""
     with told_when_slow(f"Writing the pages of {given.book}"):
-        book = open_book(given.book)
+        book = opened(given.book)
         written = write_pages(book, given.out, given.today)
     warn_unread(book)
     print(f"{counted(written, 'file')} written to {given.out}.")

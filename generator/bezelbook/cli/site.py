@@ -7,10 +7,12 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from bezelbook.cli.outcome import add_book, ending, warn_unread
+from bezelbook.cli.outcome import add_book, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
-from bezelbook.pipeline import open_book
 from bezelbook.values.complaint import Wrong
+
+# Any of these in a folder shows that the engine wrote it.
+SITE_HOLDS = ("index.html", "404.html", "assets")
 
 
 def add_to(commands: Any) -> None:
@@ -32,9 +34,8 @@ def run(given: argparse.Namespace) -> int:
         raise Wrong(
             f"there is no {given.config} here", "Run this where the book's mkdocs.yml is, or name it with --config"
         )
-    book = open_book(given.book)
-    if not given.book.is_dir():
-        raise Wrong(f"there is no book in {given.book}", "Start one with bezelbook start, or name it with --book")
+    book = opened(given.book)
+    _refuse_to_overwrite(given.out, given.book, given.config)
     warn_unread(book)
     with told_when_slow("Building the site"):
         built = subprocess.run(_engine(given), env=_environment(given), capture_output=True, text=True, check=False)  # noqa: S603 - our own interpreter and module, no shell
@@ -47,6 +48,17 @@ def run(given: argparse.Namespace) -> int:
         f"The site is in {given.out}. Open {given.out / 'index.html'} in a browser: it needs no server and no network."
     )
     return ending(book)
+
+
+def _refuse_to_overwrite(out: Path, book: Path, config: Path) -> None:
+    """The engine empties the folder that it builds into, so that it must hold nothing but a site, or part of one."""
+    kept = (book.resolve(), config.resolve(), Path.cwd())
+    around = any(path.is_relative_to(out.resolve()) for path in kept) or out.resolve().is_relative_to(kept[0])
+    foreign = out.is_dir() and any(out.iterdir()) and not any((out / name).exists() for name in SITE_HOLDS)
+    if around or foreign or out.is_file():
+        raise Wrong(
+            f"{out} holds something other than a site", "Name a new folder with --out: what is in it is replaced"
+        )
 
 
 def _engine(given: argparse.Namespace) -> list[str]:

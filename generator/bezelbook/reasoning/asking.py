@@ -4,11 +4,12 @@ from collections.abc import Mapping
 from difflib import get_close_matches
 from typing import Any
 
-from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.kinds.note.record import Bench
+from bezelbook.knowledge_base import KnowledgeBase, folded
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.needs import SIZE_FIELDS, Need
 from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.vocabulary import OPENINGS
+from bezelbook.reasoning.vocabulary import OPENINGS, Phrase
 from bezelbook.reasoning.words import Reading, read_words
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity
@@ -18,17 +19,23 @@ KEYS = ("vehicle", "place", "splits", "year", "state", "what", "words")
 STATE_KEYS = ("mounts", "cut", "loom", "plugs")
 # What a question may call a size: the words of a note, and the shorter ones that people say.
 SIZE_KEYS: Mapping[str, Need] = {name: need for need, name in SIZE_FIELDS.items()} | {"plug": "plug"}
+# No name in a book is longer, so that no more of one is said back.
+LONGEST = 120
+# How many names are offered when none is near.
+MOST = 20
 WHAT_KEYS = (*SIZE_KEYS, "plug_exit", "exit", "like")
 
 
-def read_question(book: KnowledgeBase, data: Mapping[str, Any]) -> Reading:
+def read_question(book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[Phrase, ...] | None = None) -> Reading:
     """Read a question from plain data: either `words`, or `vehicle`, `place` and `what` with `splits` and `state`.
 
-    Raises Wrong, naming the key, when something in it is not in the book or cannot be read.
+    Raises Wrong, naming the key, when something in it is not in the book or cannot be read. `phrases` is the book's
+    vocabulary, where many questions are read one after the other.
     """
     _only(data, KEYS, "a question")
-    if "words" in data and "vehicle" not in data:
-        return read_words(book, _text(data, "words"))
+    if "words" in data:
+        _only(data, ("words",), "a question in words")
+        return read_words(book, _text(data, "words"), phrases)
     vehicle = _one_of(_text(data, "vehicle"), book.vehicles, "vehicle")
     place = _one_of(_text(data, "place"), book.vehicles[vehicle].places, f"place of {vehicle}")
     kind = book.vehicles[vehicle].places[place].kind
@@ -41,8 +48,8 @@ def read_question(book: KnowledgeBase, data: Mapping[str, Any]) -> Reading:
         vehicle,
         place,
         splits=_splits(book, vehicle, _mapping(data, "splits")),
-        year=_year(data.get("year")),
-        mounts=_mounts(state.get("mounts")),
+        year=_year(book, vehicle, data.get("year")),
+        mounts=_mounts(book, vehicle, place, state.get("mounts")),
         cut=_cut(state.get("cut")),
         loom="behind" if _choice(state, "loom", ("aside", "behind")) == "behind" else "aside",
         plugs="off" if _choice(state, "plugs", ("on", "off")) == "off" else "on",
@@ -72,8 +79,10 @@ def _what(book: KnowledgeBase, what: object) -> tuple[str | None, dict[Need, Qua
 
 
 def _length(key: str, value: object) -> Quantity:
-    if not isinstance(value, str):
+    if isinstance(value, int | float) and not isinstance(value, bool):
         raise Wrong(f"{key} is a bare number, {value}", f'Write "{value} mm" or "{value} in"')
+    if not isinstance(value, str):
+        raise Wrong(f"{key} is not a size", f'Write it as text, such as "{key}": "165 mm"')
     try:
         return read_quantity(value, "length")
     except Wrong as wrong:
@@ -90,21 +99,31 @@ def _splits(book: KnowledgeBase, vehicle: str, said: Mapping[str, Any]) -> dict[
     return known
 
 
-def _year(year: object) -> int | None:
-    if year is None or (isinstance(year, int) and not isinstance(year, bool) and 1 <= year <= 40):
+def _year(book: KnowledgeBase, vehicle: str, year: object) -> int | None:
+    last = book.vehicles[vehicle].model_years
+    if year is None or (isinstance(year, int) and not isinstance(year, bool) and 1 <= year <= last):
         return year
-    raise Wrong(f"year {year!r} is not a model year", "Count model years within the generation: 1, 2, 3 and so on")
+    raise Wrong(f"year {_short(repr(year))} is not a model year of {vehicle}", f"Count them from 1 to {last}")
 
 
-def _mounts(mounts: object) -> tuple[str, ...] | None:
+def _mounts(book: KnowledgeBase, vehicle: str, place: str, mounts: object) -> tuple[str, ...] | None:
     if mounts is None:
         return None
     if mounts == "none":
         return ()
     named = [mounts] if isinstance(mounts, str) else mounts
     if isinstance(named, list | tuple) and all(isinstance(name, str) and name for name in named):
-        return tuple(named)
+        return tuple(_mount(book, vehicle, place, name) for name in named)
     raise Wrong("mounts is not a list of names", 'Write ["flush-kit"], or the word "none"')
+
+
+def _mount(book: KnowledgeBase, vehicle: str, place: str, words: str) -> str:
+    """A mount of the book, or words that a note about this place has for one."""
+    noted = (note for note in book.notes_at(vehicle, place) if not isinstance(note, Bench))
+    said = {folded(name) for note in noted if isinstance(note.mounts, tuple) for name in note.mounts}
+    if book.mount_named(words) is None and folded(words) not in said:
+        _one_of(words, book.mounts, "mount")
+    return words
 
 
 def _cut(cut: object) -> str:
@@ -118,14 +137,14 @@ def _cut(cut: object) -> str:
 def _ninth(word: str) -> Ninth:
     found = [ninth for ninth in NINTHS if ninth == word]
     if not found:
-        raise Wrong(f'"{word}" is not one of the nine places behind an opening', f"One of: {', '.join(NINTHS)}")
+        raise Wrong(f'"{_short(word)}" is not one of the nine places behind an opening', f"One of: {', '.join(NINTHS)}")
     return found[0]
 
 
 def _choice(data: Mapping[str, Any], key: str, words: tuple[str, ...]) -> str | None:
     value = data.get(key)
     if value is not None and value not in words:
-        raise Wrong(f"{key} is {value!r}", f"Write one of: {', '.join(words)}")
+        raise Wrong(f"{key} is {_short(repr(value))}", f"Write one of: {', '.join(words)}")
     return value
 
 
@@ -137,7 +156,7 @@ def _text(data: Mapping[str, Any], key: str) -> str:
 
 
 def _mapping(data: Mapping[str, Any], key: str) -> Mapping[str, Any]:
-    value = data.get(key) or {}
+    value = {} if data.get(key) is None else data[key]
     if not isinstance(value, Mapping):
         raise Wrong(f'"{key}" is not a set of keys and values', f'Write "{key}": {{…}}')
     return value
@@ -146,15 +165,21 @@ def _mapping(data: Mapping[str, Any], key: str) -> Mapping[str, Any]:
 def _only(data: Mapping[str, Any], allowed: tuple[str, ...], where: str) -> None:
     for key in data:
         if key not in allowed:
-            raise Wrong(f'there is no "{key}" in {where}', _near(str(key), allowed))
+            raise Wrong(f'there is no "{_short(key)}" in {where}', _near(key, allowed))
 
 
 def _one_of(word: str, known: Mapping[str, Any], what: str) -> str:
     if word not in known:
-        raise Wrong(f'the book has no {what} "{word}"', _near(word, tuple(known)))
+        raise Wrong(f'the book has no {what} "{_short(word)}"', _near(word, tuple(known)))
     return word
 
 
 def _near(word: str, known: tuple[str, ...]) -> str:
-    close = get_close_matches(word, known, n=1)
-    return f'Did you mean "{close[0]}"?' if close else f"One of: {', '.join(known)}"
+    if not known:
+        return "There is none to name yet"
+    close = get_close_matches(word[:LONGEST], known, n=1)
+    return f'Did you mean "{close[0]}"?' if close else f"One of: {', '.join(known[:MOST])}{' …' * (len(known) > MOST)}"
+
+
+def _short(words: str) -> str:
+    return words if len(words) <= LONGEST else f"{words[:LONGEST]} …"

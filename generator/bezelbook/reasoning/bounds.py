@@ -26,6 +26,11 @@ def nanometres(value: int) -> int:
     return value >> SHIFT
 
 
+def nearest(value: int) -> int:
+    """The length in whole nanometres that a value is but for any "strictly more" or "strictly less"."""
+    return (value + (1 << (SHIFT - 1))) >> SHIFT
+
+
 @dataclass(frozen=True, slots=True)
 class Rise:
     """`over` >= `under` + `by`; without `under`, `over` >= `by`."""

@@ -78,9 +78,9 @@ def _made_in(standing: Standing, stack: Stack) -> list[Setting]:
     note, cut = standing.note, standing.cut
     looms: tuple[Loom, ...] = (standing.loom,)
     plugs: tuple[bool, ...] = (standing.plugs_on,)
-    if isinstance(note, Tried) and (note.to_spare or note.short_by):
-        # Whatever was cut there, only that car had that room.
-        cut = note.cut or f"{ANY_CUT} ({note.id})"
+    if isinstance(note, Tried) and standing.has_gap:
+        if cut == ANY_CUT or (standing.says == "does not" and note.cut is None):
+            cut = f"{ANY_CUT} ({note.id})"  # whatever was cut there, only that car had that room
         looms = (note.loom,) if note.loom else LOOMS
         plugs = (standing.plugs_on,) if note.plugs or note.sure == "fitted" else (True, False)
     return [Setting(build, stack, cut, loom, on) for build, loom, on in product(standing.builds, looms, plugs)]
@@ -96,8 +96,7 @@ def _refused(note: Tried, needs: Needs, varying: frozenset[str], ways: list[_Way
 
 def fit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Rise, ...]:
     """The room meets every one of these demands."""
-    rises = (_at_least(demand, needs, varying) for demand in wanted)
-    return tuple(rise for rise in rises if rise is not None)
+    return tuple(_at_least(demand, needs, varying) for demand in wanted)
 
 
 def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> tuple[Either, ...]:
@@ -108,18 +107,28 @@ def misfit(wanted: Iterable[Demand], needs: Needs, varying: frozenset[str]) -> t
 
 
 def one_of(cases: Iterable[Case]) -> tuple[Constraint, ...]:
-    """At least one of these cases holds; a single case holds outright."""
+    """At least one of these cases holds; what all of them have in common holds outright."""
     found = tuple(dict.fromkeys(cases))
-    return (*found[0].rises, *found[0].eithers) if len(found) == 1 else (OneOf(found),)
+    if not found:
+        return (OneOf(()),)
+    rises = tuple(rise for rise in found[0].rises if all(rise in case.rises for case in found))
+    eithers = tuple(either for either in found[0].eithers if all(either in case.eithers for case in found))
+    rests = tuple(dict.fromkeys(_without(case, rises, eithers) for case in found))
+    return (*rises, *eithers) if Case() in rests else (*rises, *eithers, OneOf(rests))
 
 
-def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise | None:
+def _without(case: Case, rises: tuple[Rise, ...], eithers: tuple[Either, ...]) -> Case:
+    return Case(
+        tuple(rise for rise in case.rises if rise not in rises),
+        tuple(either for either in case.eithers if either not in eithers),
+    )
+
+
+def _at_least(demand: Demand, needs: Needs, varying: frozenset[str]) -> Rise:
     if needs.key_of(demand.need) in varying:
         return Rise(demand.cell, PartSize(needs.key_of(demand.need), demand.need), -exactly(demand.shift))
     span = needs.spans[demand.need]
-    if span.low is None:
-        return None
-    return Rise(demand.cell, None, exactly(span.low - demand.shift) + (0 if span.closed else STRICT))
+    return Rise(demand.cell, None, exactly((span.low or 0) - demand.shift) + (0 if span.closed else STRICT))
 
 
 def _short_of(demand: Demand, needs: Needs, varying: frozenset[str]) -> Under | None:
@@ -162,11 +171,16 @@ def _gap(
 
 
 def _spot(note: Tried, wanted: tuple[Demand, ...]) -> Demand | None:
-    """The one demand that "by so much" speaks of: the named side of the hole, or the deepest thing at one ninth."""
+    """The one demand that "by so much" speaks of: the named side of the hole, or the deepest thing at one ninth.
+
+    A no that gives no reason may have been short of anything there.
+    """
     if note.reason in ("width", "height"):
         return next((demand for demand in wanted if demand.need == note.reason), None)
-    at = [demand for demand in wanted if demand.ninth is not None and demand.ninth in note.where]
-    return at[-1] if len(note.where) == 1 and at else None
+    if len(note.where) != 1 or (note.verdict == "does not" and note.reason not in ("depth", "plug")):
+        return None
+    at = [demand for demand in wanted if demand.ninth in note.where and note.reason in (None, "depth", demand.need)]
+    return at[-1] if at else None
 
 
 def _bounded(cell: Cell, span: Span, shift: int) -> tuple[tuple[Rise, ...], tuple[Either, ...]]:

@@ -39,8 +39,8 @@ def body_demands(place: Place, setting: Setting) -> tuple[Demand, ...]:
 def _setting(place: Place, rooms: Rooms, asked: Asked, setting: Setting) -> dict[str, Any]:
     wanted = body_demands(place, setting)
     leaves = rooms.leaves(setting, [demand.cell for demand in wanted], eager=True)
-    proven = room_spans(rooms.only("goes in"), setting, wanted)
-    readings = room_spans(rooms.only("reading"), setting, wanted)
+    proven = room_spans(rooms.fitted(), setting, wanted)
+    readings = room_spans(rooms.measured(), setting, wanted)
     cells = []
     for demand, room, yes, reading in zip(wanted, room_spans(rooms, setting, wanted), proven, readings, strict=True):
         house = clearance(place.frame, demand.need)
@@ -87,6 +87,7 @@ def _no(
         index = next((index for index, reached in enumerate(reach) if one.cell in reached), None)
         if index is None:
             return None
-        at = nanometres(limit - reach[index][one.cell]) + wanted[index].shift
+        # The first whole nanometre that reaches it: any "strictly more" in the limit rounds up.
+        at = wanted[index].shift - nanometres(reach[index][one.cell] - limit)
         thresholds[str(index)] = max(at, thresholds.get(str(index), at))
     return thresholds

@@ -1,7 +1,7 @@
 """Which notes of a place stand, for which builds and state, and which are only quoted beside them and why."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
@@ -34,6 +34,16 @@ class Standing:
     cut: str
     loom: Literal["behind", "aside"]
     plugs_on: bool
+
+    @property
+    def has_gap(self) -> bool:
+        """Whether it says by how much."""
+        return isinstance(self.note, Tried) and bool(self.note.to_spare or self.note.short_by)
+
+    @property
+    def without_gap(self) -> "Standing":
+        """The same note as if it did not say by how much."""
+        return replace(self, note=self.note.model_copy(update={"to_spare": None, "short_by": None}))
 
 
 @dataclass(frozen=True, slots=True)

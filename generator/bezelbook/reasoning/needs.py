@@ -1,6 +1,6 @@
 """What a thing asks of a dash opening: how wide, how high, how deep, and how deep where its plug leaves."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Literal, get_args
 
@@ -153,4 +153,13 @@ def _record_size(book: KnowledgeBase, unit: HeadUnit, name: str) -> Quantity | N
     if size is not None and (size.by == "caliper" or (size.by is None and size.give is not None)):
         return size
     readings = [reading.reads for note in book.bench_notes(unit.id) for reading in note.readings if reading.of == name]
-    return readings[-1] if readings else size
+    return _together(readings, book.shop.tools.none.base) if readings else size
+
+
+def _together(readings: Sequence[Quantity], house: int) -> Quantity:
+    """All that any of these bench readings allows; none names its tool, so the house says how far it is trusted."""
+    gives = [reading.give if reading.give is not None else house for reading in readings]
+    low = min(reading.base - give for reading, give in zip(readings, gives, strict=True))
+    high = max(reading.base + give for reading, give in zip(readings, gives, strict=True))
+    middle = (low + high) // 2
+    return replace(readings[0], base=middle, give=high - middle)

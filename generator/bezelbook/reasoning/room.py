@@ -1,24 +1,23 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import product
 from typing import Literal
 
 from bezelbook.kinds.note.record import Tried
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nanometres, numbers_of
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nearest, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import claim, fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
+from bezelbook.reasoning.exits import Exits, every_exit, may_leave
 from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs, needs_of_note
-from bezelbook.values.words import NINTHS, Ninth
+from bezelbook.values.words import Ninth
 
 Outlook = Literal["always", "never", "open"]
-Exits = Mapping[str, Ninth]
 
 
 @dataclass(frozen=True)
@@ -50,27 +49,23 @@ class Rooms:
     @cached_property
     def _varying(self) -> frozenset[str]:
         """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
-        said: dict[str, set[str]] = {}
-        for one, needs in self._tried.items():
-            said.setdefault(needs.key, set()).add(one.says)
-        return frozenset(key for key, says in said.items() if len(says) == 2 and not self.parts[key].exact)
+        return self._said_both_ways(lambda _, needs: not needs.exact)
 
     @cached_property
     def _leaving(self) -> frozenset[str]:
         """The parts of which nobody said where the plug leaves, though notes say both yes and no of them plugged."""
-        said: dict[str, set[str]] = {}
-        for one, needs in self._tried.items():
-            if needs.exit is None and one.plugs_on and one.stack is not None:
-                said.setdefault(needs.key, set()).add(one.says)
-        return frozenset(key for key, says in said.items() if len(says) == 2)
+        return self._said_both_ways(lambda one, needs: needs.exit is None and one.plugs_on and one.stack is not None)
+
+    def _said_both_ways(self, counts: Callable[[Standing, Needs], bool]) -> frozenset[str]:
+        said = {(needs.key, one.says) for one, needs in self._tried.items() if counts(one, needs)}
+        return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
 
     def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
         """Every way in which the plugs of those parts, and of the part asked about, may leave."""
         through = {key: self._fitted_through(key) for key in self._leaving}
         if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
             through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
-        ways = product(*(_behind_all(stacks) for stacks in through.values()))
-        return (dict(zip(through, way, strict=True)) for way in ways)
+        return every_exit(through)
 
     def _fitted_through(self, key: str) -> list[Stack]:
         return [one.stack for one, needs in self._tried.items() if needs.key == key and one.stack is not None]
@@ -106,7 +101,7 @@ class Rooms:
     def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
         return any(
-            self._falls_short(needs, setting, [one for one in wanted if _may_leave(one, needs, exits)], exits)
+            self._falls_short(needs, setting, [one for one in wanted if may_leave(one, needs, exits)], exits)
             for exits in self._exits(needs, setting)
         )
 
@@ -118,7 +113,7 @@ class Rooms:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
         sure, plug = demands(self.frame, needs, setting)
         for exits in self._exits(needs, setting):
-            ways = [(*sure, one) for one in plug if _may_leave(one, needs, exits)] if plug else [sure]
+            ways = [(*sure, one) for one in plug if may_leave(one, needs, exits)] if plug else [sure]
             extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
             if Search().consistent(self._system(extra, needs, (setting.stack,), exits)):
                 return True
@@ -141,6 +136,14 @@ class Rooms:
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
         return Rooms(self.frame, tuple(one for one in self.notes if one.says in says))
+
+    def fitted(self) -> "Rooms":
+        """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
+        return Rooms(self.frame, tuple(one.without_gap for one in self.notes if one.says == "goes in"))
+
+    def measured(self) -> "Rooms":
+        """The rooms that agree with every reading, and with every note that says by how much."""
+        return Rooms(self.frame, tuple(one for one in self.notes if one.says == "reading" or one.has_gap))
 
     def without(self, *notes: Standing) -> "Rooms":
         """The rooms that agree with all notes but these."""
@@ -184,29 +187,22 @@ def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outloo
 
 
 def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
-    """Whether every demand is met for certain, with the house clearance where readings rather than a yes carry it."""
+    """Whether every demand is met for certain, with the house clearance where readings rather than a yes carry it.
+
+    What asks nothing of this opening is not said to fit it.
+    """
     sure, plug = demands(rooms.frame, needs, setting)
     wanted = sure + plug
-    if rooms.refuses(needs, setting, wanted):
+    if not wanted or rooms.refuses(needs, setting, wanted):
         return False
     if not rooms.refuses(needs, setting, [with_clearance(rooms.frame, demand) for demand in wanted]):
         return True
-    proven = rooms.only("goes in")
+    proven = rooms.fitted()
     return all(
         not rooms.refuses(needs, setting, (with_clearance(rooms.frame, demand),))
         or not proven.refuses(needs, setting, (demand,))
         for demand in wanted
     )
-
-
-def _behind_all(stacks: Sequence[Stack]) -> tuple[Ninth, ...]:
-    """The ninths that lie behind the hole of each of these; if there are none, those behind the last."""
-    return tuple(ninth for ninth in NINTHS if all(ninth in stack.ninths for stack in stacks)) or stacks[-1].ninths
-
-
-def _may_leave(demand: Demand, needs: Needs, exits: Exits) -> bool:
-    """Whether this is asked at all, if the plugs leave like this."""
-    return demand.need != "plug" or exits.get(needs.key, demand.ninth) == demand.ninth
 
 
 def with_clearance(frame: Frame, demand: Demand) -> Demand:
@@ -238,8 +234,8 @@ def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tupl
 def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
     tops = [ceiling(leaf, demand.cell) for leaf in leaves]
     known = [top for top in tops if top is not None]
-    most = nanometres(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nanometres(lowest(leaves, demand.cell)) + demand.shift, most)
+    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
+    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
 
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:

@@ -77,16 +77,14 @@ def _ninths(place: Place, question: Asked) -> Iterator[Missing]:
         return
     blank: set[str] = set()
     for rooms in place.accounts:
-        measured = rooms.only("reading")
+        measured = rooms.measured()
         for setting in question.settings:
             sure, _ = demands(rooms.frame, question.needs, setting)
             wanted = [demand for demand in sure if demand.ninth is not None]
             spans = room_spans(measured, setting, wanted)
             blank |= {str(demand.ninth) for demand, room in zip(wanted, spans, strict=True) if room.most is None}
     if blank:
-        named = (
-            "no ninth of it" if len(blank) == len(NINTHS) else ", ".join(ninth for ninth in NINTHS if ninth in blank)
-        )
+        named = ", ".join(ninth for ninth in NINTHS if ninth in blank)
         what = "the depth was never measured" if len(blank) == len(NINTHS) else f"depth not looked at: {named}"
         yield Missing(what, FACE, "how deep a thing may be")
 

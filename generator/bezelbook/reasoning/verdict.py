@@ -58,7 +58,7 @@ def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:
         return False
     sure, plug = demands(rooms.frame, question.needs, setting)
     wanted = sure + plug
-    measured = room_spans(rooms.only("reading"), setting, wanted)
+    measured = room_spans(rooms.measured(), setting, wanted)
     for demand, reading, room in zip(wanted, measured, room_spans(rooms, setting, wanted), strict=True):
         need = question.needs.spans[demand.need]
         if reading.most is None or reading.least <= demand.shift or need.high is None or need.low is None:

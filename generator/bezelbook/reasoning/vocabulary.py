@@ -25,14 +25,40 @@ OPENINGS: frozenset[PlaceKind] = frozenset(
 )
 # Each is replaced in turn; the browser gets this list too, so both read words alike.
 SAME_WORDS: tuple[tuple[str, str], ...] = (
-    ("\u00d7", " x "),
-    ("[\u2033\u201c\u201d]", '"'),
-    ("[^a-z0-9./\"' \u00b1\u00bc-\u00be\u215b-\u215e,+]", " "),
-    (r"[.,](?!\d)", " "),
+    ("[\u00d7*]", " x "),
+    ("\u2044", "/"),
+    ("\\+/?[-\u2212]", "\u00b1"),
+    ("[\u2033\u201c\u201d]|''|\u2032\u2032|\u2019\u2019", '"'),
+    ('[^a-z0-9./" \u00b1\u00bc-\u00be\u215b-\u215e,]', " "),
+    # What is left of these once quotation marks round words are gone means inches.
+    ('(^| )"([a-z])', "$1$2"),
+    ('([a-z])"', "$1 "),
+    (r"([a-z])[.,/]", "$1 "),
+    (r"[.,/](?!\d)", " "),
+    (r"\bfirst (?=gen)", "1st "),
+    (r"\bsecond (?=gen)", "2nd "),
+    (r"\bthird (?=gen)", "3rd "),
+    (r"\bfourth (?=gen)", "4th "),
+    (r"\bfifth (?=gen)", "5th "),
+    (r"\b(?:mark|mk) ?iii\b", "gen 3"),
+    (r"\b(?:mark|mk) ?ii\b", "gen 2"),
     (r"\b(?:generation|gen|mark|mk) ?(\d+)\b", "gen $1"),
-    (r"\b(\d+)(?:st|nd|rd|th) (?:generation|gen)\b", "gen $1"),
+    (r"\b(\d+)(?:st|nd|rd|th)\b(?: (?:generation|gen)\b)?", "gen $1"),
+    (r"(\d)w\b", "$1 wide"),
+    (r"(\d)h\b", "$1 high"),
+    (r"(\d)d\b", "$1 deep"),
+    (r"(\d)din\b", "$1 din"),
     (" +", " "),
 )
+_FILLERS = (
+    "a an and any are at be behind big but by can car could deep depth do does down eight five fit fits for four "
+    "from gen get gets go goes going got has have he her here high height his how i if in inch inches into is it "
+    "its just like me my new nine no not of off old on one or our out over please put room seven she six small "
+    "some sure tall ten than that the their them there they this three to two under up us want wants we what "
+    "where which wide width will with without would x year you your"
+)
+# Words that say nothing of which vehicle or place is meant, even where one of its names holds them.
+FILLERS = frozenset(_FILLERS.split())
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +76,7 @@ def folded_words(text: str) -> tuple[str, ...]:
     """Typed words as the vocabulary has them: lower case, generations said one way, nothing but words and sizes."""
     folded = text.lower()
     for pattern, instead in SAME_WORDS:
-        folded = re.sub(pattern, instead.replace("$1", r"\1"), folded)
+        folded = re.sub(pattern, re.sub(r"\$(\d)", r"\\\1", instead), folded)
     return tuple(folded.split())
 
 

@@ -1,36 +1,20 @@
 """Free words at the counter, read as a question; what is missing is asked for, never guessed."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections import Counter
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 
+from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.needs import Need
 from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.vocabulary import OPENINGS, Phrase, folded_words, vocabulary
-from bezelbook.values.complaint import Wrong
-from bezelbook.values.quantity import Quantity, read_quantity
+from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, SIZES, UNIT, sizes_said
+from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, Points, folded_words, vocabulary
 
-NUMBER = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?[\u00bc-\u00be\u215b-\u215e]?)"
-UNIT = '(?:mm|cm|inches|inch|in|")'
-GIVE = f"(?: ?(?:\u00b1|\\+/) ?{NUMBER} ?{UNIT}?)?"
-SIZE = f"{NUMBER} ?{UNIT}?{GIVE}"
-SIZES = re.compile(
-    f"(?:^| )({SIZE})(?: ?x ?({SIZE}))?(?: ?x ?({SIZE}))?(?: (deep|depth|wide|width|high|height|tall))?(?= |$)"
-)
-NEED_WORDS: Mapping[str, Need] = {
-    "wide": "width",
-    "width": "width",
-    "high": "height",
-    "height": "height",
-    "tall": "height",
-}
-# A bare number is read in the first of these units that brings it within what a chassis ever measures.
-BARE_UNITS = ("mm", "in", "cm")
-# A depth of 2 to 9 means inches to whoever says it.
-CHASSIS_MM: Mapping[Need, tuple[int, int]] = {"depth": (20, 229), "width": (40, 300), "height": (25, 200)}
-WIDTH_FIRST: tuple[Need, ...] = ("width", "height", "depth")
-MM = 1_000_000
+__all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
+
+# What behind a small number shows that it is a size, so that it is no generation.
+SIZE_GOES_ON = re.compile(rf"{UNIT}|x|\u00b1|\d+/\d+|[\u00bc-\u00be\u215b-\u215e]|din|doors?|{'|'.join(NEED_WORDS)}")
 
 
 @dataclass(frozen=True)
@@ -45,7 +29,7 @@ class Choice:
 class Reading:
     """What words were read as: a question, or the one thing to ask first.
 
-    `took` says how bare numbers were read, with the other readings that would be possible.
+    `took` says how bare numbers were read, with the other readings that would be possible, and what was left out.
     """
 
     read: Question | Choice
@@ -59,135 +43,169 @@ class Reading:
 
 @dataclass(slots=True)
 class _Found:
-    """What has been recognised so far; `left` are the words not yet used, with gaps where words were taken out."""
+    """What has been recognised so far: `left` are the words not yet used, with None where words were taken out.
 
+    A hit is where it stands in the words, and everything that those words may mean.
+    """
+
+    words: tuple[str, ...]
     left: list[str | None]
-    hits: list[Phrase] = field(default_factory=list)
+    hits: list[tuple[int, tuple[Phrase, ...]]] = field(default_factory=list)
 
     def take(self, phrases: Iterable[Phrase]) -> None:
-        """Recognise phrases, longest first, each word once."""
+        """Recognise phrases, the longest first and then from the left, each word once."""
+        meanings: dict[tuple[str | None, ...], list[Phrase]] = {}
         for phrase in phrases:
-            size = len(phrase.words)
+            meanings.setdefault(phrase.words, []).append(phrase)
+        for size in sorted({len(words) for words in meanings}, reverse=True):
             for start in range(len(self.left) - size + 1):
-                if tuple(self.left[start : start + size]) == phrase.words:
+                meant = meanings.get(tuple(self.left[start : start + size]))
+                if meant:
                     self.left[start : start + size] = [None] * size
-                    self.hits.append(phrase)
+                    self.hits.append((start, tuple(meant)))
 
-    def first(self, points: str) -> Phrase | None:
-        """The first thing of a sort that was recognised."""
-        return next((hit for hit in self.hits if hit.points == points), None)
+    def named(self, points: Points, among: Collection[str] | None = None, axis: str = "") -> list[str]:
+        """What was named, and named most often when that differs: several when the words leave it open."""
+        said = Counter(
+            one.id
+            for _, meant in sorted(self.hits, key=lambda hit: hit[0])
+            for one in meant
+            if (one.points, one.axis) == (points, axis) and (among is None or one.id in among)
+        )
+        return [id_ for id_, times in said.items() if times == max(said.values())]
+
+    def sharing(self, phrases: Iterable[Phrase]) -> list[str]:
+        """What is named by a phrase that shares an unused word; words that tell nothing do not count."""
+        words = {word for word in self.left if word is not None and _tells(word)}
+        return list(dict.fromkeys(phrase.id for phrase in phrases if words & set(phrase.words)))
 
 
-def read_words(book: KnowledgeBase, text: str) -> Reading:
-    """Read words as a question. Sizes are read by the usual limits of a chassis, and the reading taken is told."""
-    phrases = vocabulary(book)
-    found = _Found(list(folded_words(text)))
+def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | None = None) -> Reading:
+    """Read words as a question. Sizes are read by the usual limits of a chassis, and the reading taken is told.
+
+    `phrases` is the book's vocabulary, where many questions are read one after the other.
+    """
+    phrases = vocabulary(book) if phrases is None else phrases
+    words = folded_words(text)
+    found = _Found(words, list(words))
     found.take(phrase for phrase in phrases if phrase.points in ("vehicle", "unit", "mount"))
-    vehicle = _vehicle(phrases, found)
+    vehicle = _vehicle(book, phrases, found)
     if vehicle is None:
         return Reading(_which_vehicle(book))
-    found.take(phrase for phrase in phrases if phrase.vehicle == vehicle)
-    sizes, took = _sizes(found)
-    place = _place(book, vehicle, phrases, found)
-    if place is None:
-        return Reading(_which_place(book, vehicle), took)
-    unit = found.first("unit")
-    if unit is None and not sizes:
-        return Reading(_which_thing(book), took)
-    question = Question(
-        vehicle,
-        place,
-        splits={hit.axis: hit.id for hit in found.hits if hit.points == "split"},
-        year=_year(found),
-        mounts=tuple(hit.id for hit in found.hits if hit.points == "mount") or None,
-        unit=unit.id if unit else None,
-        sizes=sizes,
-    )
-    return Reading(question, took)
+    found.take(phrase for phrase in phrases if phrase.vehicle == vehicle.id)
+    place = _place(vehicle, phrases, found)
+    units = found.named("unit")
+    said = sizes_said(found.left, beside_unit=bool(units))
+    if isinstance(place, Choice):
+        return Reading(place, said.took)
+    mounts = _mounts(book, found)
+    if isinstance(mounts, Choice):
+        return Reading(mounts, said.took)
+    if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
+        return Reading(_which_thing(book, units, said.rivals, sized=bool(said.sizes)), said.took)
+    year, untold = _year(vehicle, found)
+    unit = units[0] if units else None
+    question = Question(vehicle.id, place, _splits(vehicle, found), year, mounts, unit=unit, sizes=said.sizes)
+    return Reading(question, said.took + untold)
 
 
-def _vehicle(phrases: tuple[Phrase, ...], found: _Found) -> str | None:
-    """The vehicle that was named, or the only one that shares a word with what was typed."""
-    named = found.first("vehicle")
-    return named.id if named else _only_sharing(found, [phrase for phrase in phrases if phrase.points == "vehicle"])
+def _tells(word: str) -> bool:
+    return word not in FILLERS and word[0].isalpha()
 
 
-def _place(book: KnowledgeBase, vehicle: str, phrases: tuple[Phrase, ...], found: _Found) -> str | None:
-    """The place that was named, or the only opening there is, or the only one that shares a typed word."""
-    named = found.first("place")
-    if named is not None:
-        return named.id
-    openings = [id_ for id_, place in book.vehicles[vehicle].places.items() if place.kind in OPENINGS]
-    of_openings = [one for one in phrases if (one.vehicle, one.points) == (vehicle, "place") and one.id in openings]
-    return openings[0] if len(openings) == 1 else _only_sharing(found, of_openings)
+def _vehicle(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: _Found) -> Vehicle | None:
+    """The vehicle that was named, or the only one that shares a word, unless another generation was said."""
+    of_vehicles = [phrase for phrase in phrases if phrase.points == "vehicle"]
+    named = found.named("vehicle")
+    candidates = [book.vehicles[id_] for id_ in named or found.sharing(of_vehicles)]
+    names = {word for phrase in of_vehicles for word in phrase.words if _tells(word)}
+    said = _generations(found, names, {vehicle.generation for vehicle in candidates})
+    if said and not _numbered(found):
+        candidates = [vehicle for vehicle in candidates if vehicle.generation in said]
+    return candidates[0] if len(candidates) == 1 else None
 
 
-def _only_sharing(found: _Found, phrases: list[Phrase]) -> str | None:
-    """The id of the only thing named by a phrase that shares an unused word; numbers and "gen" do not count."""
-    words = {word for word in found.left if word is not None and not word[0].isdigit() and word != "gen"}
-    sharing = {phrase.id for phrase in phrases if words & set(phrase.words)}
-    return sharing.pop() if len(sharing) == 1 else None
+def _numbered(found: _Found) -> bool:
+    """Whether a vehicle was named by words that hold a number, which is its generation."""
+    named = [one for _, meant in found.hits for one in meant if one.points == "vehicle"]
+    return any(word.isdigit() for one in named for word in one.words)
 
 
-def _year(found: _Found) -> int | None:
-    text = " ".join(word or "|" for word in found.left)
-    said = re.search(r"\byear (\d{1,2})\b", text)
-    return int(said[1]) if said else None
-
-
-def _sizes(found: _Found) -> tuple[dict[Need, Quantity], tuple[str, ...]]:
-    text = re.sub(r"\byear \d{1,2}\b", "|", " ".join(word or "|" for word in found.left))
-    for said in SIZES.finditer(text):
-        parts = [part.strip() for part in said.groups()[:3] if part]
-        needs = WIDTH_FIRST[: len(parts)] if len(parts) > 1 else (_need(said[4]),)
-        try:
-            return _read(dict(zip(needs, parts, strict=True)))
-        except Wrong:
+def _generations(found: _Found, names: Collection[str], likely: Collection[int]) -> set[int]:
+    """The generations said, as in "gen 2" and "hatch 2"; they are taken out of the words, for they are no sizes."""
+    said = set()
+    words = ("", *found.words, "")
+    for at, (before, word, after) in enumerate(zip(words, words[1:], words[2:], strict=False)):
+        if found.left[at] is None or not re.fullmatch(r"\d{1,2}", word):
             continue
-    return {}, ()
+        number = int(word)
+        sized = SIZE_GOES_ON.fullmatch(after) and not (after == "in" and number in likely)
+        if before == "gen" or (before in names and not sized and (number < 10 or number in likely)):
+            found.left[at] = None
+            said.add(number)
+    return said
 
 
-def _need(word: str | None) -> Need:
-    return NEED_WORDS.get(word or "", "depth")
+def _place(vehicle: Vehicle, phrases: tuple[Phrase, ...], found: _Found) -> str | Choice:
+    """The opening that was named, or the only one there is, or the only one that shares a typed word; else the choice.
+
+    Anywhere else that was named is no opening for a box, and says so.
+    """
+    openings = {id_: place for id_, place in vehicle.places.items() if place.kind in OPENINGS}
+    named = found.named("place", openings)
+    elsewhere = found.named("place")
+    if not named and not elsewhere:
+        of_openings = [one for one in phrases if one.points == "place" and one.vehicle == vehicle.id]
+        shared = [id_ for id_ in found.sharing(of_openings) if id_ in openings]
+        named = list(openings) if len(openings) == 1 else shared
+    if len(named) == 1:
+        return named[0]
+    ask = "Which place?"
+    if elsewhere and not named:
+        where = vehicle.places[elsewhere[0]]
+        ask = f"{where.name or _spoken(elsewhere[0])} is no opening that takes a box. Which place?"
+    return Choice(ask, tuple((place.name or _spoken(id_), _spoken(id_)) for id_, place in openings.items()))
 
 
-def _read(parts: dict[Need, str]) -> tuple[dict[Need, Quantity], tuple[str, ...]]:
-    """Sizes typed together share the last unit typed; without any unit they are read by the usual limits."""
-    units = [unit for part in parts.values() for unit in re.findall(UNIT, part)]
-    if units:
-        sizes = {need: read_quantity(_with_unit(part, units[-1]), "length") for need, part in parts.items()}
-        return sizes, ()
-    usual = [unit for unit in BARE_UNITS if all(_is_usual(need, part, unit) for need, part in parts.items())]
-    unit = usual[0] if usual else "mm"
-    sizes = {need: read_quantity(_with_unit(part, unit), "length") for need, part in parts.items()}
-    typed = " x ".join(parts.values())
-    others = "".join(f"; {other} would be {typed} {other}" for other in usual[1:])
-    return sizes, (f"{typed} read as {unit}{others}",)
+def _mounts(book: KnowledgeBase, found: _Found) -> tuple[str, ...] | Choice | None:
+    """The mounts that were named, in the order of the words; a name that two of them share has to be made plain."""
+    said = []
+    for _, meant in sorted(found.hits, key=lambda hit: hit[0]):
+        among = [one.id for one in meant if one.points == "mount"]
+        named = found.named("mount", among)
+        if len(named) > 1:
+            return Choice("Which mount?", tuple((book.mounts[id_].name, _spoken(id_)) for id_ in named))
+        said += named
+    return tuple(dict.fromkeys(said)) or None
 
 
-def _with_unit(part: str, unit: str) -> str:
-    plain = part.replace("+/", "±")
-    return plain if re.search(UNIT, plain) else f"{plain} {unit}"
+def _splits(vehicle: Vehicle, found: _Found) -> dict[str, str]:
+    """What was said of the build; an axis of which two values were said is not known."""
+    said = {axis: found.named("split", axis=axis) for axis in vehicle.splits}
+    return {axis: values[0] for axis, values in said.items() if len(values) == 1}
 
 
-def _is_usual(need: Need, part: str, unit: str) -> bool:
-    low, high = CHASSIS_MM[need]
-    return low * MM <= read_quantity(_with_unit(part, unit), "length").base <= high * MM
+def _year(vehicle: Vehicle, found: _Found) -> tuple[int | None, tuple[str, ...]]:
+    """The model year that was said, or that there was no such year."""
+    said = re.search(r"\byear (\d{1,2})\b", " ".join(word or "|" for word in found.left))
+    if said is None or 1 <= int(said[1]) <= vehicle.model_years:
+        return (int(said[1]) if said else None), ()
+    return None, (f"year {said[1]} was left out: the {vehicle.name} ran {vehicle.model_years} model years",)
 
 
 def _which_vehicle(book: KnowledgeBase) -> Choice:
-    options = tuple((vehicle.name, vehicle.id.replace("-", " ")) for vehicle in book.vehicles.values())
-    return Choice("Which vehicle?", options)
+    return Choice("Which vehicle?", tuple((vehicle.name, _spoken(id_)) for id_, vehicle in book.vehicles.items()))
 
 
-def _which_place(book: KnowledgeBase, vehicle: str) -> Choice:
-    places = book.vehicles[vehicle].places.items()
-    options = tuple(
-        (place.name or id_.replace("-", " "), id_.replace("-", " ")) for id_, place in places if place.kind in OPENINGS
-    )
-    return Choice("Which place?", options)
+def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...], *, sized: bool) -> Choice:
+    if rivals:
+        return Choice("Which of these is its depth?", tuple((size, f"{size} deep") for size in rivals))
+    if sized and not units:
+        return Choice("How deep is it?", ())
+    named = {id_: book.head_units[id_] for id_ in units} or book.head_units
+    options = tuple((unit.name, _spoken(id_)) for id_, unit in named.items())
+    return Choice("Which one?" if units else "Which one, or how deep is it?", options)
 
 
-def _which_thing(book: KnowledgeBase) -> Choice:
-    options = tuple((unit.name, unit.id.replace("-", " ")) for unit in book.head_units.values())
-    return Choice("Which one, or how deep is it?", options)
+def _spoken(id_: str) -> str:
+    return id_.replace("-", " ")

@@ -6,12 +6,13 @@ from bezelbook.finding import Finding, PlaceRule, PlaceScope, Quote
 from bezelbook.kinds.note.record import Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.evidence import ANY_CUT, Standing, evidence_at, standing_of
+from bezelbook.reasoning.evidence import ANY_CUT, UNCUT, Standing, evidence_at, standing_of
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import Needs, needs_of_note
 from bezelbook.reasoning.quote import quote
+from bezelbook.values.listed import listed
 from bezelbook.values.span import NOTHING, Span
-from bezelbook.values.words import STRONG
+from bezelbook.values.words import NINTHS, STRONG, Ninth
 
 COST = "0.5 to 2 bay-hours and a restock when found with the dash open (common practice, no source)"
 ANSWERS = ("the mount", "the build", "what was cut", "where the loom was", "one of them is wrong", "go and look")
@@ -57,11 +58,9 @@ def _reversed(yes: _Tried, no: _Tried) -> bool:
     """Whether the yes is certainly at least as deep as the no, and nothing that both say explains it."""
     if _explained(yes, no):
         return False
-    if yes.needs.key == no.needs.key:
-        return _offset(yes.state.stack) == _offset(no.state.stack)
-    deeper = yes.depth.minus(_offset(yes.state.stack)).minus(no.depth.minus(_offset(no.state.stack)))
-    if yes.state.stack == no.state.stack:
-        deeper = yes.depth.minus(no.depth)
+    deeper = NOTHING if yes.needs.key == no.needs.key else yes.depth.minus(no.depth)
+    if yes.state.stack != no.state.stack:
+        deeper = deeper.plus(_offset(no.state.stack)).minus(_offset(yes.state.stack))
     return deeper.low is not None and deeper.low >= 0
 
 
@@ -69,14 +68,24 @@ def _explained(yes: _Tried, no: _Tried) -> bool:
     """Whether both say something that differs, and the difference gives the yes more room."""
     return (
         not set(yes.state.builds) & set(no.state.builds)
-        or (yes.state.cut not in (ANY_CUT, no.state.cut))
+        or (yes.state.cut not in (ANY_CUT, UNCUT, no.state.cut))
         or (yes.note.loom == "aside" and no.note.loom == "behind")
         or (yes.note.plugs == "off" and no.note.plugs == "on")
+        or not _where_it_stopped(no) <= set(_behind(yes.state.stack))
     )
 
 
+def _where_it_stopped(no: _Tried) -> set[Ninth]:
+    """The ninths of which one stopped it: those that the note names, else all that lay behind it."""
+    return set(no.note.where or _behind(no.state.stack))
+
+
+def _behind(stack: Stack | None) -> tuple[Ninth, ...]:
+    return NINTHS if stack is None else stack.ninths
+
+
 def _offset(stack: Stack | None) -> Span:
-    """How far out the part was held; a mount that was not said is taken as flush, and proposed as the difference."""
+    """How far out the part was held; a mount that nobody knows is taken as flush, and proposed as the difference."""
     return NOTHING if stack is None or stack.strange else stack.offset
 
 
@@ -106,22 +115,34 @@ def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
 
 
 def _proposals(yes: _Tried, no: _Tried) -> Iterator[str]:
-    """What would make both true, the likeliest first: whatever one of them left blank or both say differently."""
-    unsaid = [one.note.id for one in (yes, no) if one.note.mounts is None]
+    """What would make both true, the likeliest first: whatever one of them left blank or nobody can compare."""
+    both = (yes, no)
+    unsaid = [one.note.id for one in both if one.note.mounts is None]
     if unsaid:
-        yield f"the mount: {' and '.join(unsaid)} does not say which was used"
-    split = [one.note.id for one in (yes, no) if len(one.state.builds) > 1]
+        yield f"the mount: {listed(unsaid)} does not say which was used"
+    if yes.state.stack != no.state.stack:
+        strange = [words for one in both if one.state.stack for words in one.state.stack.strange]
+        yield from (f'the mount: nobody has written how far "{words}" holds a thing out' for words in strange)
+    split = [one.note.id for one in both if len(one.state.builds) > 1]
     if split:
-        yield f"the build: {' and '.join(split)} does not say which the car was"
+        yield f"the build: {listed(split)} does not say which the car was"
     if yes.note.cut is None:
         yield f"a cut: {yes.note.id} does not say whether anything was cut"
-    looms = [one.note.id for one in (yes, no) if one.note.loom is None]
-    if looms:
-        yield f"the loom: {' and '.join(looms)} does not say where it went"
-    if yes.note.plugs != "on" and yes.note.sure != "fitted":
-        yield f"the plugs: {yes.note.id} does not say that they were on"
-    if yes.note.sure not in STRONG:
-        yield f"how sure: {yes.note.id} was only {yes.note.sure}"
+    yield from _moved(yes.note, no.note)
+    weak = [f"{one.note.id} was only {one.note.sure}" for one in both if one.note.sure not in STRONG]
+    if weak:
+        yield f"how sure: {listed(weak)}"
+
+
+def _moved(yes: Tried, no: Tried) -> Iterator[str]:
+    """The loom and the plugs, where a blank may have given the yes more room."""
+    looms = [note.id for note in (yes, no) if note.loom is None]
+    if looms and yes.loom != "behind" and no.loom != "aside":
+        yield f"the loom: {listed(looms)} does not say where it went"
+    plugs = [note.id for note in (yes, no) if note.plugs is None]
+    fitted = yes.plugs is None and yes.sure == "fitted"  # which takes the plugs along
+    if plugs and not fitted and yes.plugs != "on" and no.plugs != "off":
+        yield f"the plugs: {listed(plugs)} does not say whether they were on"
 
 
 RULE = PlaceRule("depth-ladder-reversed", "Deeper goes in, shallower does not", __doc__ or "", check)

@@ -23,7 +23,7 @@ def _finding(scope: NoteScope, slip: Slip) -> Finding:
     vehicle, place = ("", "") if isinstance(note, Bench) else (note.vehicle, note.place)
     return Finding(
         rule=RULE.name,
-        key=f"{RULE.name}/{vehicle}/{place}/{note.id}/{slip.field}",
+        key="/".join((RULE.name, vehicle, place, note.id, *map(str, slip.path))),
         weight="look first",
         says=f"{slip.field} {slip.typed} is outside the usual {low} to {high} mm, so the note waits",
         quotes=(Quote(note.id, f"{slip.field} {slip.typed}", slip.path),),

@@ -10,10 +10,13 @@ from pathlib import Path
 from bezelbook.kinds import KINDS, Kind
 from bezelbook.kinds.record import Record
 from bezelbook.store.complaints import Complaint, shown_path
+from bezelbook.store.format import newer_format
 from bezelbook.store.place import Fault
 from bezelbook.store.record_text import read_record
 from bezelbook.store.walk import walk
 from bezelbook.store.yaml_text import LARGEST
+
+SHOP = "shop.yaml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +50,10 @@ def load_book(folder: Path, kinds: Mapping[str, Kind] = KINDS) -> Loaded:
             if record is not None:
                 records.append(record)
             told.extend(Complaint(path, fault.line, fault.column, fault.what, fault.mend) for fault in faults)
-    return Loaded(tuple(records), tuple(sorted(told)), tuple(digests), digests)
+    newer = newer_format(records)
+    if newer:
+        told = [Complaint(shown_path(folder / SHOP), newer.line, newer.column, newer.what, newer.mend)]
+    return Loaded(() if newer else tuple(records), tuple(sorted(told)), tuple(digests), digests)
 
 
 @contextmanager

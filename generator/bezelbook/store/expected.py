@@ -28,9 +28,8 @@ class Expected:
 
     def purpose(self, path: Path) -> str:
         """Say what the place is for, in the schema's words without their last dot; empty when it says nothing."""
-        parents = self._at(path[:-1])
-        said = (node["properties"][path[-1]].get("description", "") for node in parents if _has(node, path[-1]))
-        return next(said, "").rstrip(".")
+        fields = [_field(node, path[-1]) for node in self._at(path[:-1])] if path else []
+        return next((field["description"] for field in fields if "description" in field), "").rstrip(".")
 
     def _at(self, path: Path) -> list[Schema]:
         nodes, data = [self._schema], self._data
@@ -60,16 +59,17 @@ def _words(node: Schema) -> list[str]:
     return [word for word in words if isinstance(word, str)]
 
 
-def _has(node: Schema, step: str | int) -> bool:
-    return step in node.get("properties", {})
+def _field(node: Schema, name: str | int) -> Schema:
+    found: Schema = node.get("properties", {}).get(name, {})
+    return found
 
 
 def _below(node: Schema, step: str | int) -> list[Schema]:
     """Give what the schema says of the value that one step leads to, if it says anything."""
     if isinstance(step, int):
         return [node["items"]] if "items" in node else []
-    if _has(node, step):
-        return [node["properties"][step]]
+    if step in node.get("properties", {}):
+        return [_field(node, step)]
     patterns = node.get("patternProperties", {})
     return [below for pattern, below in patterns.items() if re.search(pattern, step)]
 

@@ -48,10 +48,10 @@ def locate(error: ErrorDetails, data: object) -> Located:
 
 
 def _best(error: ErrorDetails, steps: Sequence[int | str], data: object) -> Located:
-    """Take the way that ends at the very value that the error is about, else the one with the most keys."""
-    ways = list(_ways(steps, data, (), None))
+    """Take a way that ends at the very value the error is about, and by the key that the model named last."""
+    ways = list(_ways(steps, data, (), None)) or [((), None, data)]
     exact = [way for way in ways if way[2] is error["input"]]
-    path, fork, _ = (exact or ways or [((), None, data)])[0]
+    path, fork, _ = max(exact or ways, key=lambda way: way[0][-1:] == tuple(steps[-1:]))
     return Located(error, path, fork=fork)
 
 

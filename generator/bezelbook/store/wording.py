@@ -8,6 +8,7 @@ from bezelbook.store.expected import Expected
 from bezelbook.store.located import Located
 from bezelbook.store.near_miss import nearest
 from bezelbook.values.complaint import Wrong
+from bezelbook.values.listed import listed
 
 _MOST_FIELDS = 15
 _LONGEST_QUOTE = 60
@@ -32,13 +33,16 @@ def _unknown_field(found: Located, expected: Expected) -> Wrong:
     close = nearest(name, fields)
     if close:
         return Wrong(f'there is no field "{name}" here', f'Did you mean "{close}"?')
-    listed = ", ".join(fields[:_MOST_FIELDS]) + (" ..." if len(fields) > _MOST_FIELDS else "")
+    listed = ", ".join(fields[:_MOST_FIELDS]) + (" or others" if len(fields) > _MOST_FIELDS else "")
     return Wrong(f'there is no field "{name}" here', f"Take it out, or use one of {listed}")
 
 
 def _wrong_word(found: Located, _: Expected) -> Wrong:
     words = re.findall(r"'([^']*)'", _context(found)["expected"])
-    return _not_one_of(found.error["input"], words)
+    value = found.error["input"]
+    if value is None:
+        return Wrong(f"{_name(found)} is blank", f"Write {listed(words, 'or')}")
+    return _not_one_of(value, words)
 
 
 def _wrong_form(found: Located, _: Expected) -> Wrong:
@@ -48,9 +52,9 @@ def _wrong_form(found: Located, _: Expected) -> Wrong:
 
 def _not_one_of(value: object, words: list[str]) -> Wrong:
     close = nearest(value, words) if isinstance(value, str) else None
-    mend = f'Did you mean "{close}"?' if close else f"Write {_either(words)}"
-    what = f"is not {words[0]}" if len(words) == 1 else f"is not one of {', '.join(words)}"
-    return Wrong(f"{_shown(value)} {what}", mend)
+    one_of, mend = ("", f"Write {words[0]}") if len(words) == 1 else ("one of ", "Write one of these")
+    what = f"{_shown(value)} is not {one_of}{', '.join(words)}"
+    return Wrong(what, f'Did you mean "{close}"?' if close else mend)
 
 
 def _own_words(found: Located, _: Expected) -> Wrong:
@@ -76,11 +80,11 @@ def _not_whole(found: Located, _: Expected) -> Wrong:
 
 
 def _not_list(found: Located, _: Expected) -> Wrong:
-    return _instead(found, "a list", f"Write each entry on a line of its own below {_name(found)}, after a hyphen")
+    return _instead(found, "a list", "Write each entry on a line of its own below, after a hyphen")
 
 
 def _not_group(found: Located, _: Expected) -> Wrong:
-    return _instead(found, "a group of fields", f"Write its fields below {_name(found)}, further in: key: value")
+    return _instead(found, "a group of fields", "Write its fields as key: value lines below, further in")
 
 
 def _instead(found: Located, wanted: str, mend: str) -> Wrong:
@@ -150,11 +154,6 @@ def _shown(value: object) -> str:
 
 def _listed(words: tuple[str, ...], lead: str) -> str:
     return f"{lead if len(words) > 1 else ''}{', '.join(words)}"
-
-
-def _either(words: list[str]) -> str:
-    *most, last = words
-    return f"{', '.join(most)} or {last}" if most else last
 
 
 def _small(sentence: str) -> str:

@@ -33,7 +33,8 @@ class Span:
 
     def plus(self, other: "Span") -> "Span":
         """All sums of one value from each."""
-        return Span(_add(self.low, other.low), _add(self.high, other.high), self.closed and other.closed)
+        closed = self.closed and other.closed
+        return _from(_add(self.low, other.low), _add(self.high, other.high), closed=closed)
 
     def minus(self, other: "Span") -> "Span":
         """All differences of one value from each."""
@@ -43,7 +44,7 @@ class Span:
         """The larger of one value from each; an unbounded end stays unbounded."""
         low = max((end for end in (self.low, other.low) if end is not None), default=None)
         high = None if self.high is None or other.high is None else max(self.high, other.high)
-        return Span(low, high, all(one.closed for one in (self, other) if one.low == low))
+        return _from(low, high, closed=all(one.closed for one in (self, other) if one.low == low))
 
 
 UNKNOWN = Span(None, None)
@@ -60,6 +61,10 @@ def span_of(quantity: Quantity, house: int | None) -> Span:
     """The span of a typed length: its own ±, else the `house` ± in nanometres, else exactly what was typed."""
     give = quantity.give if quantity.give is not None else house
     return around(quantity.base, give or 0)
+
+
+def _from(low: int | None, high: int | None, *, closed: bool) -> Span:
+    return Span(low, high, closed and low != high)
 
 
 def _add(one: int | None, other: int | None) -> int | None:

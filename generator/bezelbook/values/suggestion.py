@@ -4,6 +4,7 @@ from decimal import ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
 
 from bezelbook.values.grammar import Form, reads
+from bezelbook.values.listed import listed
 from bezelbook.values.unit import MOST_DECIMALS, UNITS
 
 _NAMES = {"angle": "an angle"}
@@ -42,8 +43,7 @@ def examples(dimension: str) -> str:
 
 def units_in_words(dimension: str) -> str:
     """List the dimension's units, such as `mm, in, cm, m or ft`."""
-    *most, last = (unit.name for unit in UNITS[dimension])
-    return f"{', '.join(most)} or {last}" if most else last
+    return listed([unit.name for unit in UNITS[dimension]], "or")
 
 
 def write(form: Form, *texts: str) -> str:

@@ -1,0 +1,126 @@
+"""Where each thing of the book is on the site, and how one page points at another."""
+
+import posixpath
+from collections.abc import Mapping
+from dataclasses import dataclass
+from urllib.parse import quote
+
+from bezelbook.kinds.note.record import AnyNote, Bench
+from bezelbook.knowledge_base import KnowledgeBase
+
+HOME = "index.md"
+VEHICLES = "vehicles.md"
+PARTS = "parts.md"
+MONDAY = "monday.md"
+CHECKS = "checks.md"
+READING = "reading.md"
+SHOP = "shop.md"
+LOOSE = "loose-notes.md"
+BOOK_SCRIPT = "data/book.js"
+# What comes before the words in the address of an answer.
+ASKED = "ask="
+
+
+def vehicle_page(vehicle: str) -> str:
+    """The page of a vehicle, by its id."""
+    return f"vehicles/{vehicle}.md"
+
+
+def head_unit_page(unit: str) -> str:
+    """The page of a head unit, by its id."""
+    return f"head-units/{unit}.md"
+
+
+def mount_page(mount: str) -> str:
+    """The page of a mount, by its id."""
+    return f"mounts/{mount}.md"
+
+
+def rule_page(rule: str) -> str:
+    """The page of a rule, by its name."""
+    return f"checks/{rule}.md"
+
+
+def vehicle_script(vehicle: str) -> str:
+    """The data script of a vehicle, by its id."""
+    return f"data/vehicles/{vehicle}.js"
+
+
+def place_anchor(place: str) -> str:
+    """The anchor of a place on its vehicle's page."""
+    return f"place-{place}"
+
+
+def note_anchor(note: str) -> str:
+    """The anchor of a note on the page that quotes it in full."""
+    return f"note-{note}"
+
+
+def note_page(book: KnowledgeBase, note: AnyNote) -> str:
+    """The page that quotes a note in full: its vehicle's, its part's, or that of notes which point at nothing."""
+    if not isinstance(note, Bench):
+        return vehicle_page(note.vehicle) if note.vehicle in book.vehicles else LOOSE
+    if note.part in book.head_units:
+        return head_unit_page(note.part)
+    return mount_page(note.part) if note.part in book.mounts else LOOSE
+
+
+def built(path: str) -> str:
+    """The path of a page once the engine has built it: what is Markdown ends in .html."""
+    return f"{path.removesuffix('.md')}.html" if path.endswith(".md") else path
+
+
+@dataclass(frozen=True, slots=True)
+class Links:
+    """Relative addresses as they are written on the page at `page`."""
+
+    page: str
+    book: KnowledgeBase
+
+    def to(self, path: str, anchor: str = "") -> str:
+        """The address of a page, or of an anchor on it."""
+        away = posixpath.relpath(built(path), posixpath.dirname(self.page) or ".")
+        return f"{away}#{anchor}" if anchor else away
+
+    def vehicle(self, vehicle: str) -> str:
+        """The address of a vehicle's page."""
+        return self.to(vehicle_page(vehicle))
+
+    def place(self, vehicle: str, place: str) -> str:
+        """The address of a place on its vehicle's page."""
+        return self.to(vehicle_page(vehicle), place_anchor(place))
+
+    def head_unit(self, unit: str) -> str:
+        """The address of a head unit's page."""
+        return self.to(head_unit_page(unit))
+
+    def mount(self, mount: str) -> str:
+        """The address of a mount's page."""
+        return self.to(mount_page(mount))
+
+    def rule(self, rule: str) -> str:
+        """The address of a rule's page."""
+        return self.to(rule_page(rule))
+
+    def note(self, note: AnyNote) -> str:
+        """The address at which a note is quoted in full."""
+        return self.to(note_page(self.book, note), note_anchor(note.id))
+
+    def ask(self, words: str) -> str:
+        """The address of the answer to a question in words."""
+        return self.to(HOME, ASKED + quote(words))
+
+    @property
+    def top(self) -> Mapping[str, str]:
+        """The addresses of the pages that there is one of."""
+        pages = {
+            "home": HOME,
+            "vehicles": VEHICLES,
+            "parts": PARTS,
+            "monday": MONDAY,
+            "checks": CHECKS,
+            "reading": READING,
+            "shop": SHOP,
+            "loose": LOOSE,
+        }
+        return {name: self.to(path) for name, path in pages.items()}

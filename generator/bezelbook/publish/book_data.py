@@ -1,0 +1,99 @@
+"""What the browser is told about the whole book: its names, how words are read, and which pages there are."""
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from bezelbook.kinds.record import Named
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.publish.address import HOME, Links, vehicle_script
+from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.wording import NUMBERS, VERDICTS
+from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, UNIT
+from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
+from bezelbook.reasoning.words import SIZE_GOES_ON
+from bezelbook.values.quantity import pattern
+
+# Python counts the fraction signs among the characters of a word, and a browser does not.
+_WORD = "[0-9a-z_\u00bc-\u00be\u215b-\u215e]"
+_EDGE = f"(?:(?<={_WORD})(?!{_WORD})|(?<!{_WORD})(?={_WORD}))"
+
+
+def book_data(knowledge: Knowledge) -> dict[str, Any]:
+    """Everything that the box has to know before a vehicle is named, as plain data."""
+    book = knowledge.book
+    return {
+        "shop": {"name": book.shop.name, "first": book.shop.units_first},
+        "verdicts": dict(VERDICTS),
+        "numbers": list(NUMBERS),
+        "reading": _reading(),
+        "phrases": [_phrase(one) for one in vocabulary(book)],
+        "vehicles": [_vehicle(one) for one in book.vehicles.values()],
+        "units": [{"id": unit.id, "name": unit.name} for unit in book.head_units.values()],
+        "mounts": [{"id": mount.id, "name": mount.name} for mount in book.mounts.values()],
+        "pages": list(_pages(knowledge)),
+    }
+
+
+def _reading() -> dict[str, Any]:
+    """How words and sizes are read."""
+    return {
+        "same": [[browser_pattern(written), instead] for written, instead in SAME_WORDS],
+        "fillers": sorted(FILLERS),
+        "sizes": browser_pattern(SIZES.pattern),
+        "noSizes": browser_pattern(NO_SIZES.pattern),
+        "sizeGoesOn": browser_pattern(SIZE_GOES_ON.pattern),
+        "year": browser_pattern(r"\byear (\d{1,2})\b"),
+        "unit": UNIT,
+        "length": pattern("length"),
+        "needs": dict(NEED_WORDS),
+        "bare": list(BARE_UNITS),
+        "usual": {need: list(limits) for need, limits in CHASSIS_MM.items()},
+    }
+
+
+def _phrase(phrase: Phrase) -> dict[str, str]:
+    return {
+        "words": " ".join(phrase.words),
+        "points": phrase.points,
+        "id": phrase.id,
+        "of": phrase.vehicle,
+        "axis": phrase.axis,
+    }
+
+
+def _vehicle(vehicle: Vehicle) -> dict[str, Any]:
+    return {
+        "id": vehicle.id,
+        "name": vehicle.name,
+        "generation": vehicle.generation,
+        "years": vehicle.model_years,
+        "axes": list(vehicle.splits),
+        "data": vehicle_script(vehicle.id),
+        "places": [
+            {"id": id_, "name": place.name or id_.replace("-", " "), "opening": place.kind in OPENINGS}
+            for id_, place in vehicle.places.items()
+        ],
+    }
+
+
+def browser_pattern(written: str) -> str:
+    r"""A pattern that a browser matches as Python does: `\b` and `\d` spelled out, no character beyond them."""
+    return re.sub(r"\\d", "[0-9]", re.sub(r"\\b", lambda _: _EDGE, written))
+
+
+def _pages(knowledge: Knowledge) -> Iterator[list[Any]]:
+    """Each page that has a name of its own: the name, what it is, where it is, and what else it is called."""
+    book, to = knowledge.book, Links(HOME, knowledge.book)
+    for vehicle in book.vehicles.values():
+        yield _page(vehicle, "vehicle", to.vehicle(vehicle.id))
+    for unit in book.head_units.values():
+        yield _page(unit, "head unit", to.head_unit(unit.id))
+    for mount in book.mounts.values():
+        yield _page(mount, mount.mount_kind, to.mount(mount.id))
+    for rule in knowledge.rules:
+        yield [rule.title, "how the book checks itself", to.rule(rule.name), []]
+
+
+def _page(record: Named, what: str, at: str) -> list[Any]:
+    return [record.name, what, at, [*record.also, record.id.replace("-", " ")]]

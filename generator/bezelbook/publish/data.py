@@ -1,0 +1,25 @@
+"""The data scripts: what the browser is told, as scripts that a page opened from a folder may load."""
+
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from bezelbook.publish.address import BOOK_SCRIPT, vehicle_script
+from bezelbook.publish.book_data import book_data
+from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.opening import Opening
+from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.vehicle_data import vehicle_data
+
+
+def data_files(knowledge: Knowledge, openings: Sequence[Opening]) -> Iterator[SiteFile]:
+    """One script for the book and one for each vehicle, which the box loads when that vehicle is named."""
+    yield SiteFile(BOOK_SCRIPT, _script("book", book_data(knowledge)))
+    for vehicle in knowledge.book.vehicles:
+        told = vehicle_data(knowledge.book, vehicle, openings)
+        yield SiteFile(vehicle_script(vehicle), _script("vehicle", told), f"vehicles/{vehicle}")
+
+
+def _script(what: str, data: Mapping[str, Any]) -> str:
+    """A call that hands over plain data. Every character that is not plain ASCII is spelled out."""
+    return f"bezelbook.{what}({json.dumps(data, separators=(',', ':'))});\n"

@@ -1,0 +1,74 @@
+"""How a note is quoted on a page: its own words, who and when, how sure, and why it stands where it does."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bezelbook.kinds.note.record import AnyNote, Bench
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.address import note_anchor
+from bezelbook.publish.typed import Line, typed_lines
+from bezelbook.reasoning.evidence import Evidence
+from bezelbook.reasoning.quote import quote
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A note ready to be quoted. `stands` is strong, weak, aside, or other for one that is not about room."""
+
+    note: AnyNote
+    words: str
+    stands: str
+    why: str
+
+    @property
+    def anchor(self) -> str:
+        """Its anchor on the page that quotes it in full."""
+        return note_anchor(self.note.id)
+
+    @property
+    def by(self) -> str:
+        """Who wrote it and when."""
+        return f"{self.note.author or 'not signed'}, {self.note.date or 'no date'}"
+
+    @property
+    def sure(self) -> str:
+        """How its author knows; for a note that does not say, what sort of note it is."""
+        return getattr(self.note, "sure", None) or self.note.form
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        """Everything it says, as typed."""
+        return typed_lines(self.note, leave_out=("id",))
+
+
+def said(book: KnowledgeBase, note: AnyNote, stands: str = "other", why: str = "") -> Said:
+    """A note by itself."""
+    return Said(note, quote(book, note), stands, why)
+
+
+def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -> tuple[Said, ...]:
+    """Every note at a place: those that bind, the weak, those set aside and the rest, each newest first."""
+    strong = [said(book, one.note, "strong") for one in evidence.standing]
+    weak = [said(book, one.note, "weak", one.why) for one in evidence.weak]
+    aside = [said(book, one.note, "aside", one.why) for one in evidence.aside]
+    sorted_out = {one.note.id for one in (*strong, *weak, *aside)}
+    rest = [said(book, note) for note in book.notes_at(vehicle, place) if note.id not in sorted_out]
+    return tuple(one for group in (strong, weak, aside, rest) for one in newest_first(group))
+
+
+def newest_first(notes: Iterable[Said]) -> list[Said]:
+    """Notes by date, the newest first and those without one last; of one day in order of id."""
+    in_order = sorted(notes, key=lambda one: one.note.id)
+    return sorted(in_order, key=lambda one: one.note.date or "", reverse=True)
+
+
+def loose_notes(book: KnowledgeBase) -> tuple[Said, ...]:
+    """Notes that point at a vehicle or at a part that is not in the book, newest first."""
+    loose = [note for note in book.notes.values() if not _points(book, note)]
+    return tuple(newest_first(said(book, note) for note in loose))
+
+
+def _points(book: KnowledgeBase, note: AnyNote) -> bool:
+    if isinstance(note, Bench):
+        return note.part in book.head_units or note.part in book.mounts
+    return note.vehicle in book.vehicles

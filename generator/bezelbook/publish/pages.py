@@ -1,0 +1,41 @@
+"""Every file of the site as it comes from what is known, and from nothing else."""
+
+from collections.abc import Iterator
+
+from bezelbook.publish.address import READING, Links
+from bezelbook.publish.check_pages import check_pages
+from bezelbook.publish.data import data_files
+from bezelbook.publish.head_unit_page import head_unit_pages
+from bezelbook.publish.home_page import home_page
+from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.links import check_links
+from bezelbook.publish.lists import list_pages
+from bezelbook.publish.mentions import mentions
+from bezelbook.publish.monday_page import monday_page
+from bezelbook.publish.mount_page import mount_pages
+from bezelbook.publish.opening import openings_of
+from bezelbook.publish.page_text import page_file
+from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.template import render
+from bezelbook.publish.vehicle_page import vehicle_pages
+
+
+def site_files(knowledge: Knowledge) -> tuple[SiteFile, ...]:
+    """Every page and data script, in order of path; raises BrokenLinksError when a page points at nothing."""
+    files = tuple(sorted(_files(knowledge), key=lambda file: file.path))
+    check_links(files)
+    return files
+
+
+def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
+    book = knowledge.book
+    openings, named = openings_of(book), mentions(book)
+    yield home_page(knowledge, openings)
+    yield from vehicle_pages(book, openings, named)
+    yield from head_unit_pages(book, openings, named)
+    yield from mount_pages(book, named)
+    yield from list_pages(knowledge, named)
+    yield monday_page(knowledge)
+    yield from check_pages(knowledge)
+    yield page_file(READING, "How to read an answer", render("publish/reading.html", to=Links(READING, book)))
+    yield from data_files(knowledge, openings)

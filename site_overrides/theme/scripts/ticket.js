@@ -1,0 +1,78 @@
+// An answer as a bench ticket: the verdict in words first, then everything that it rests on, then the notes themselves.
+"use strict";
+
+bezelbook.ticket = (() => {
+  const { make, said } = bezelbook.paper;
+
+  // `answer` is the plain answer, `added` what reply.js adds to it; `links` gives where each note is quoted in full.
+  function ticket(answer, added, links, asking) {
+    const conditions = added.looks.length;
+    const lines = [
+      argued(answer, links), unknown(answer), needs(answer.needs.slice(conditions)), notes(answer, added, links),
+    ];
+    return make("article", { class: "ticket", "data-verdict": answer.verdict },
+      verdict(answer, added), make("p", { class: "for" }, said(answer.for.words)), asking,
+      number(answer), sure(answer), lines);
+  }
+
+  // "Goes in if" is one sentence with its condition; each further one would do by itself too.
+  function verdict({ verdict: found, needs: lines, until_settled: until }, { looks }) {
+    const words = bezelbook.told.verdicts[found];
+    const [first, ...others] = looks.map((look, number) => ({ words: lines[number], look }));
+    return [
+      make("h2", { class: "verdict" }, first ? [`${words} `, said(first.words)] : words, "."),
+      until ? make("p", { class: "until" }, `Until settled: ${until}.`) : null,
+      first ? make("p", { class: "look" }, said(first.look)) : null,
+      others.length ? make("ul", { class: "or-if" }, others.map(({ words: also, look }) => make("li", {}, "or if ", said(also), make("small", {}, said(look))))) : null,
+    ].filter(Boolean);
+  }
+
+  function number({ number: found }) {
+    if (!found) return null;
+    const spare = found.to_spare;
+    const left = spare && make("b", {}, spare.startsWith("-") ? `short by about ${spare.replaceAll("-", "")}` : `about ${spare} left over`);
+    return make("p", { class: "number" }, found.words, left ? [": ", left] : "", ".");
+  }
+
+  function sure({ sure: how, witnesses }) {
+    if (!how) return make("p", { class: "sure" }, "No note that counts carries it.");
+    return make("p", { class: "sure" }, witnesses ? `${how} · ${counted(witnesses, "job")}` : how);
+  }
+
+  function counted(many, thing) {
+    return `${bezelbook.told.numbers[many] || many} ${thing}${many === 1 ? "" : "s"}`;
+  }
+
+  function argued({ argued: found }, links) {
+    if (!found.length) return null;
+    return part("Argued over here", make("p", {}, "These cannot all be true:"), found.map((note) => quoted(note, "strong", "", links)));
+  }
+
+  function unknown({ unknown: found }) {
+    if (!found.length) return part("Not known", make("p", { class: "nothing" }, "Nothing unknown."));
+    const items = found.map(({ what, look, changes }) => make("li", {}, make("b", {}, said(what)), " – ", said(look),
+      make("span", { class: "changes" }, " – changes ", said(changes))));
+    return part("Not known", make("ul", { class: "unknown" }, items));
+  }
+
+  function needs(lines) {
+    return part("What else it needs", lines.length ? make("ul", {}, lines.map((line) => make("li", {}, said(line)))) : make("p", { class: "nothing" }, "Nothing else that the book knows of."));
+  }
+
+  function notes({ notes: found }, { stands }, links) {
+    if (!found.length) return part("Who says so", make("p", { class: "nothing" }, "No note says anything about this one."));
+    return part("Who says so", found.map((note, index) => quoted(note, stands[index], note.why, links)));
+  }
+
+  function quoted({ note, author, date, sure: how, words }, stands, why, links) {
+    const by = make("a", { href: links[note].at }, said(author || "not signed"), `, ${date || "no date"}`);
+    return make("figure", { class: `said ${stands}` }, make("blockquote", { dir: "auto" }, words),
+      make("figcaption", {}, by, ` · ${how}`, why ? [" · ", said(why)] : ""));
+  }
+
+  function part(heading, ...inside) {
+    return make("section", { class: "part" }, make("h3", {}, heading), ...inside);
+  }
+
+  return { ticket };
+})();

@@ -1,0 +1,198 @@
+// Shop words read as a question, as the book's own reader reads them; what is missing is asked for, never guessed.
+"use strict";
+
+bezelbook.words = (() => {
+  const WIDTH_FIRST = ["width", "height", "depth"];
+
+  // Lower case, generations said one way, nothing but words and sizes.
+  function fold(text) {
+    const { same } = bezelbook.told.reading;
+    const folded = same.reduce((said, [pattern, instead]) => said.replace(new RegExp(pattern, "g"), instead), text.toLowerCase());
+    return folded.split(" ").filter(Boolean);
+  }
+
+  // { question } or { choice: { about, ask, options } }; `took` tells how numbers were read, `left` what named nothing.
+  function read(text) {
+    const words = fold(text);
+    const found = { words, left: [...words], hits: [], used: new Set(), sized: { took: [], bare: [], text: "" } };
+    const { phrases } = bezelbook.told;
+    take(found, phrases.filter(({ points }) => ["vehicle", "unit", "mount"].includes(points)));
+    const vehicle = vehicleOf(found);
+    if (!vehicle) return answered(found, null, whichVehicle());
+    take(found, phrases.filter(({ of }) => of === vehicle.id));
+    const place = placeOf(found, vehicle);
+    const units = named(found, "unit");
+    found.sized = bezelbook.sizes.said(found.left, units.length > 0);
+    const choice = place.choice || whichMount(found) || whichThing(found, units);
+    if (choice) return answered(found, null, choice);
+    const year = yearOf(found, vehicle);
+    const question = {
+      vehicle: vehicle.id, place: place.id, splits: splitsOf(found, vehicle), year: year.said,
+      mounts: mountsOf(found), unit: units[0] || null, sizes: found.sized.sizes,
+    };
+    return answered(found, question, null, year.untold);
+  }
+
+  function answered(found, question, choice, untold = []) {
+    const { took, bare, text } = found.sized;
+    const used = [...found.used, ...text.split(" ")];
+    const left = found.left.filter((word) => word && tells(word) && !used.includes(word));
+    return { question, choice, took: [...took, ...untold], bare, left };
+  }
+
+  // Recognise phrases, the longest first and then from the left, each word once.
+  function take(found, phrases) {
+    const meanings = new Map();
+    for (const phrase of phrases) meanings.set(phrase.words, [...(meanings.get(phrase.words) || []), phrase]);
+    const sizes = [...new Set([...meanings.keys()].map((words) => words.split(" ").length))].sort((one, other) => other - one);
+    for (const size of sizes) {
+      for (let start = 0; start + size <= found.left.length; start += 1) {
+        const words = found.left.slice(start, start + size);
+        const meant = !words.includes(null) && meanings.get(words.join(" "));
+        if (meant) {
+          found.left.fill(null, start, start + size);
+          found.hits.push({ start, meant });
+        }
+      }
+    }
+  }
+
+  function inOrder(found) {
+    return [...found.hits].sort((one, other) => one.start - other.start);
+  }
+
+  // What was named, and named most often when that differs: several when the words leave it open.
+  function named(found, points, among = null, axis = "") {
+    const said = new Map();
+    for (const { meant } of inOrder(found)) {
+      for (const one of meant) {
+        if (one.points === points && one.axis === axis && (!among || among.includes(one.id))) said.set(one.id, (said.get(one.id) || 0) + 1);
+      }
+    }
+    const most = Math.max(...said.values());
+    return [...said.keys()].filter((id) => said.get(id) === most);
+  }
+
+  // What is named by a phrase that shares an unused word; words that tell nothing do not count.
+  function sharing(found, phrases) {
+    const words = found.left.filter((word) => word && tells(word));
+    const shares = phrases.filter((phrase) => phrase.words.split(" ").some((word) => words.includes(word)));
+    for (const phrase of shares) phrase.words.split(" ").forEach((word) => found.used.add(word));
+    return [...new Set(shares.map(({ id }) => id))];
+  }
+
+  function tells(word) {
+    return /^[a-z]/.test(word) && !bezelbook.told.reading.fillers.includes(word);
+  }
+
+  // The vehicle that was named, or the only one that shares a word, unless another generation was said.
+  function vehicleOf(found) {
+    const { phrases, vehicles } = bezelbook.told;
+    const ofVehicles = phrases.filter(({ points }) => points === "vehicle");
+    const ids = named(found, "vehicle");
+    const likely = (ids.length ? ids : sharing(found, ofVehicles)).map((id) => vehicles.find((one) => one.id === id));
+    const names = new Set(ofVehicles.flatMap(({ words }) => words.split(" ").filter(tells)));
+    const said = generations(found, names, likely.map(({ generation }) => generation));
+    const kept = said.size && !isNumbered(found) ? likely.filter(({ generation }) => said.has(generation)) : likely;
+    return kept.length === 1 ? kept[0] : null;
+  }
+
+  // Whether a vehicle was named by words that hold a number, which is its generation.
+  function isNumbered(found) {
+    const meant = found.hits.flatMap((hit) => hit.meant).filter(({ points }) => points === "vehicle");
+    return meant.some(({ words }) => words.split(" ").some((word) => /^[0-9]+$/.test(word)));
+  }
+
+  // The generations said, as in "gen 2" and "hatch 2"; they are taken out of the words, for they are no sizes.
+  function generations(found, names, likely) {
+    const said = new Set();
+    const goesOn = new RegExp(`^(?:${bezelbook.told.reading.sizeGoesOn})$`);
+    found.words.forEach((word, at) => {
+      if (found.left[at] === null || !/^[0-9]{1,2}$/.test(word)) return;
+      const number = Number(word);
+      const [before, after] = [found.words[at - 1] || "", found.words[at + 1] || ""];
+      const sized = goesOn.test(after) && !(after === "in" && likely.includes(number));
+      if (before === "gen" || (names.has(before) && !sized && (number < 10 || likely.includes(number)))) {
+        found.left[at] = null;
+        said.add(number);
+      }
+    });
+    return said;
+  }
+
+  // The opening that was named, or the only one there is, or the only one that shares a typed word; else the choice.
+  function placeOf(found, vehicle) {
+    const openings = vehicle.places.filter(({ opening }) => opening);
+    const ids = openings.map(({ id }) => id);
+    const elsewhere = named(found, "place");
+    let said = named(found, "place", ids);
+    if (!said.length && !elsewhere.length) {
+      const places = bezelbook.told.phrases.filter(({ points, of }) => points === "place" && of === vehicle.id);
+      said = ids.length === 1 ? ids : sharing(found, places).filter((id) => ids.includes(id));
+    }
+    if (said.length === 1) return { id: said[0] };
+    const other = elsewhere.length && !said.length ? vehicle.places.find(({ id }) => id === elsewhere[0]).name : "";
+    const ask = other ? `${other} is no opening that takes a box. Which place?` : "Which place?";
+    return { choice: { about: "place", ask, options: openings.map(({ id, name }) => [name, spoken(id)]) } };
+  }
+
+  function mountHits(found) {
+    return inOrder(found).map(({ meant }) => meant.filter(({ points }) => points === "mount").map(({ id }) => id)).map((among) => (
+      among.length ? named(found, "mount", among) : []
+    ));
+  }
+
+  // A name that two mounts share has to be made plain.
+  function whichMount(found) {
+    const shared = mountHits(found).find((ids) => ids.length > 1);
+    const nameOf = (id) => bezelbook.told.mounts.find((one) => one.id === id).name;
+    return shared ? { about: "mount", ask: "Which mount?", options: shared.map((id) => [nameOf(id), spoken(id)]) } : null;
+  }
+
+  function mountsOf(found) {
+    const said = [...new Set(mountHits(found).flat())];
+    return said.length ? said : null;
+  }
+
+  // What was said of the build; an axis of which two values were said is not known.
+  function splitsOf(found, { axes }) {
+    const said = axes.map((axis) => [axis, named(found, "split", null, axis)]);
+    return Object.fromEntries(said.filter(([, values]) => values.length === 1).map(([axis, values]) => [axis, values[0]]));
+  }
+
+  function yearOf(found, { name, years }) {
+    const said = new RegExp(bezelbook.told.reading.year).exec(found.left.map((word) => word || "|").join(" "));
+    if (said) found.used.add("year");
+    if (!said || (Number(said[1]) >= 1 && Number(said[1]) <= years)) return { said: said ? Number(said[1]) : null };
+    return { said: null, untold: [`year ${said[1]} was left out: the ${name} ran ${years} model years`] };
+  }
+
+  function whichVehicle() {
+    return { about: "vehicle", ask: "Which vehicle?", options: bezelbook.told.vehicles.map(({ id, name }) => [name, spoken(id)]) };
+  }
+
+  // Null when what is asked about is plain: one thing, or sizes with a depth among them.
+  function whichThing({ sized }, units) {
+    if (units.length <= 1 && !sized.rivals.length && (units.length || sized.sizes.depth)) return null;
+    if (sized.rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: sized.rivals.map((size) => [size, `${size} deep`]) };
+    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [] };
+    const things = units.length ? units.map((id) => bezelbook.told.units.find((one) => one.id === id)) : bezelbook.told.units;
+    const ask = units.length ? "Which one?" : "Which one, or how deep is it?";
+    return { about: "thing", ask, options: things.map(({ id, name }) => [name, spoken(id)]) };
+  }
+
+  function spoken(id) {
+    return id.replaceAll("-", " ");
+  }
+
+  // The words that ask a question again, in full; they read as the same question.
+  function again({ vehicle, place, splits, year, mounts, unit, sizes }) {
+    const typed = WIDTH_FIRST.filter((need) => sizes[need]);
+    const plain = typed.length === 3 || (typed.length === 1 && sizes.depth);
+    const size = plain ? typed.map((need) => sizes[need].typed).join(" x ") : typed.map((need) => `${need} ${sizes[need].typed}`).join(" ");
+    const said = [vehicle, place, ...Object.values(splits), year ? `year ${year}` : "", ...(mounts || []), unit || "", size];
+    return said.filter(Boolean).map(spoken).join(" ");
+  }
+
+  return { fold, read, again };
+})();

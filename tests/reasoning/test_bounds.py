@@ -1,0 +1,98 @@
+"""The search for numbers within bounds, against trying out all of them."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bezelbook.reasoning.bounds import (
+    STRICT,
+    Case,
+    Constraint,
+    Either,
+    Leaf,
+    OneOf,
+    Rise,
+    Search,
+    Under,
+    exactly,
+    nanometres,
+    nearest,
+    numbers_of,
+)
+from tests.reasoning.systems import NUMBERS, Values, holds, solutions, systems
+
+
+@given(system=systems, eager=st.booleans())
+def test_it_finds_numbers_exactly_where_there_are_any(*, system: list[Constraint], eager: bool) -> None:
+    assert Search(eager=eager).consistent(system) == bool(solutions(system))
+
+
+@given(system=systems, eager=st.booleans())
+def test_the_least_of_a_number_over_all_leaves_is_the_least_it_can_be(*, system: list[Constraint], eager: bool) -> None:
+    leaves, found = list(Search(eager=eager).leaves(system)), solutions(system)
+    for number in NUMBERS if found else ():
+        assert min(leaf.at(number) for leaf in leaves) == min(values[number] for values in found)
+
+
+@given(system=systems, eager=st.booleans())
+def test_every_leaf_is_itself_a_solution(*, system: list[Constraint], eager: bool) -> None:
+    for leaf in Search(eager=eager).leaves(system):
+        values: Values = {number: leaf.at(number) for number in NUMBERS}
+        assert all(holds(constraint, values) for constraint in system)
+
+
+@given(systems)
+def test_an_eager_search_has_no_choice_left(system: list[Constraint]) -> None:
+    assert all(leaf.choices == [] for leaf in Search(eager=True).leaves(system))
+
+
+def test_a_round_of_rises_that_lifts_itself_has_no_solution() -> None:
+    assert not Search().consistent([Rise("a", "b", 1), Rise("b", "c", 0), Rise("c", "a", 0)])
+    assert Search().consistent([Rise("a", "b", 1), Rise("b", "c", -1), Rise("c", "a", 0)])
+
+
+def test_a_long_chain_is_lifted_to_its_end() -> None:
+    chain = [Rise(str(step + 1), str(step), 1) for step in reversed(range(50))]
+    (leaf,) = Search().leaves([*chain, Rise("0", None, 1)])
+    assert leaf.at("50") == 51
+
+
+def test_when_the_budget_runs_out_it_does_not_say_no() -> None:
+    wide = [OneOf(tuple(Case((Rise(f"{name}{way}", None, 1),)) for way in range(3))) for name in "abcdef"]
+    impossible = [*wide, OneOf((Case((Rise("x", "x", 1),)),))]
+    assert not Search().consistent(impossible)
+    assert Search(budget=10).consistent(impossible)
+    assert len(list(Search(budget=10).leaves(impossible))) > 1
+
+
+def test_strictly_more_is_more_than_the_same_and_less_than_a_nanometre_more() -> None:
+    assert exactly(5) < exactly(5) + STRICT < exactly(5) + 1000 * STRICT < exactly(6)
+    assert nanometres(exactly(5) + STRICT) == 5
+    assert nanometres(exactly(-5)) == -5
+    assert [nearest(exactly(5) + STRICT * steps) for steps in (-9, 0, 9)] == [5, 5, 5]
+
+
+def test_a_leaf_tells_how_far_above_a_number_the_others_must_stay() -> None:
+    (leaf,) = Search().leaves([Rise("b", "a", 2), Rise("c", "b", -1), Rise("c", "a", 0), Rise("d", None, 9)])
+    assert leaf.reach("a") == {"a": 0, "b": 2, "c": 1}
+
+
+def test_a_copy_of_a_leaf_is_lifted_on_its_own() -> None:
+    leaf = Leaf({"a": 1}, {"a": [Rise("b", "a", 1)]}, [], [])
+    copy = leaf.copy()
+    copy.values["a"] = 5
+    copy.rises["a"].append(Rise("c", "a", 1))
+    assert (leaf.at("a"), len(leaf.rises["a"])) == (1, 1)
+
+
+@pytest.mark.parametrize("eager", [False, True])
+def test_an_impossible_case_is_passed_over(*, eager: bool) -> None:
+    never = Case((Rise("a", "a", 1),))
+    (leaf,) = Search(eager=eager).leaves([OneOf((never, Case((Rise("a", None, 3),))))])
+    assert leaf.at("a") == 3
+
+
+def test_every_number_of_a_system_is_named() -> None:
+    case = Case((Rise("c", "d", 0),), (Either((Under("e", None, 1),)),))
+    system: list[Constraint] = [Rise("a", None, 1), Either((Under("b", "a", 0),)), OneOf((case,))]
+    assert set(numbers_of(system)) == {"a", "b", "c", "d", "e", None}

@@ -1,0 +1,59 @@
+"""How low and how high a number can be, against trying out all numbers."""
+
+from collections.abc import Sequence
+
+from hypothesis import given
+
+from bezelbook.reasoning.bounds import Constraint, Either, Leaf, Rise, Search, Under
+from bezelbook.reasoning.extremes import ceiling, limit_of, lowest, tops_of
+from tests.reasoning.systems import NUMBERS, solutions, systems
+
+
+def leaves(system: Sequence[Constraint]) -> list[Leaf]:
+    return list(Search(eager=True).leaves(system))
+
+
+@given(systems)
+def test_the_lowest_is_the_least_of_any_solution(system: list[Constraint]) -> None:
+    found = solutions(system)
+    for number in NUMBERS if found else ():
+        assert lowest(leaves(system), number) == min(values[number] for values in found)
+
+
+def test_what_no_leaf_holds_up_is_nothing() -> None:
+    assert lowest([], "a") == 0
+    assert lowest(leaves([Rise("b", None, 2)]), "a") == 0
+
+
+@given(systems)
+def test_no_solution_reaches_the_ceiling_of_every_leaf(system: list[Constraint]) -> None:
+    found, through = solutions(system), leaves(system)
+    for number in NUMBERS if found else ():
+        tops = [ceiling(leaf, number) for leaf in through]
+        known = [top for top in tops if top is not None]
+        if len(known) == len(tops):
+            assert max(values[number] for values in found) < max(known)
+
+
+def test_the_ceiling_counts_what_a_number_lifts_with_it() -> None:
+    (leaf,) = leaves([Rise("b", "a", 2), Either((Under("b", None, 7),))])
+    assert (ceiling(leaf, "b"), ceiling(leaf, "a"), ceiling(leaf, "c")) == (7, 5, None)
+
+
+def test_an_either_breaks_only_once_all_of_it_is_broken() -> None:
+    both = Either((Under("a", None, 4), Under("b", None, 6)))
+    (leaf,) = leaves([both, Rise("b", "a", 1)])
+    assert ceiling(leaf, "a") == 5
+    (leaf,) = leaves([both])
+    assert ceiling(leaf, "a") is None
+    (leaf,) = leaves([both, Rise("b", None, 6)])
+    assert ceiling(leaf, "a") == 4
+
+
+def test_a_need_with_a_top_of_its_own_bounds_the_cell_under_it() -> None:
+    system = [Either((Under("a", "n", 1),)), Either((Under("n", None, 5),)), Either((Under("n", None, 3),))]
+    (leaf,) = leaves(system)
+    assert tops_of(leaf.eithers) == {"n": 3}
+    assert limit_of(Under("a", "n", 1), {"n": 3}) == 4
+    assert limit_of(Under("a", "n", 1), {}) is None
+    assert ceiling(leaf, "a") == 4

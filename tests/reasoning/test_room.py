@@ -1,0 +1,215 @@
+"""The rooms that a place may still have, and what fits in all of them or in none."""
+
+from typing import Any
+
+import pytest
+
+from bezelbook.kinds.record import Record
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.bounds import Rise, exactly
+from bezelbook.reasoning.cells import RoomCell, demands
+from bezelbook.reasoning.needs import Need, needs_of_unit
+from bezelbook.reasoning.room import Outlook, Rooms, clearance, outlook, room_spans, with_clearance
+from tests.reasoning.making import (
+    book,
+    frame,
+    length,
+    measured,
+    mount,
+    place,
+    reading,
+    resolved,
+    roomy,
+    setting,
+    shop,
+    split,
+    tried,
+    unit,
+    vehicle,
+)
+
+MM = 1_000_000
+
+
+def seen(*records: Record, **question: Any) -> Outlook:
+    """How a question looks over all rooms that agree with every note."""
+    of = book(*records)
+    asked = resolved(of, **question)
+    return outlook(place(of).all_notes, asked.needs, asked.settings)
+
+
+def test_the_same_thing_fits_again_in_the_same_state_whatever_its_size() -> None:
+    assert seen(unit(), tried(), unit="box") == "always"
+    blank = unit(body_width=None, body_height=None, body_depth=None, plug_and_bend=None, plug_exit=None)
+    assert seen(blank, tried(), unit="box") == "always"
+    assert seen(unit(plug_exit=None), tried(), unit="box") == "always"
+
+
+def test_the_same_thing_does_not_fit_again_in_the_same_state_whatever_its_size() -> None:
+    blank = unit(body_width=None, body_height=None, body_depth=None, plug_and_bend=None, plug_exit=None)
+    for box in (blank, unit(), unit(plug_exit=None)):
+        assert seen(box, tried(verdict="does not", sure="dry-fitted"), unit="box") == "never"
+        assert seen(box, tried(verdict="does not", sure="dry-fitted", reason="depth"), unit="box") == "never"
+
+
+def test_another_thing_is_covered_only_if_its_largest_is_no_larger_than_the_other_s_smallest() -> None:
+    def other(depth: str) -> Outlook:
+        return seen(unit(), unit("other", body_depth=depth), tried(), unit="other")
+
+    smaller = {"body_width": "176 ± 1 mm", "body_height": "98 ± 1 mm", "plug_and_bend": "22 ± 5 mm"}
+    assert seen(unit(), unit("other", body_depth="108 ± 1 mm", **smaller), tried(), unit="other") == "always"
+    assert seen(unit(), unit("other", body_depth="108.1 ± 1 mm", **smaller), tried(), unit="other") == "open"
+    assert other("110 ± 1 mm") == "open"
+
+
+def test_what_went_in_on_another_build_says_nothing_of_this_one() -> None:
+    car = vehicle(splits={"build": split("early", "late")})
+    early = tried(splits={"build": "early"})
+    assert seen(car, unit(), early, unit="box", splits={"build": "early"}) == "always"
+    assert seen(car, unit(), early, unit="box", splits={"build": "late"}) == "open"
+    assert seen(car, unit(), early, unit="box") == "open"
+
+
+def test_it_never_fits_only_if_it_fits_no_way_that_was_asked_about() -> None:
+    car = vehicle(splits={"build": split("early", "late")})
+    notes = [tried(build, verdict="does not", splits={"build": build}) for build in ("early", "late")]
+    assert seen(car, unit(), notes[0], unit="box") == "open"
+    assert seen(car, unit(), *notes, unit="box") == "never"
+
+
+def test_notes_that_cannot_all_be_true_settle_nothing_together() -> None:
+    assert seen(unit(), tried("a"), tried("b", verdict="does not"), unit="box") == "open"
+
+
+def test_each_largest_set_of_notes_that_agree_is_an_account() -> None:
+    of = book(unit(), tried("a"), tried("b", verdict="does not"), roomy())
+    accounts = place(of).accounts
+    assert {frozenset(one.note.id for one in rooms.notes) for rooms in accounts} == {
+        frozenset({"a", "tape"}),
+        frozenset({"b", "tape"}),
+    }
+    assert not place(of).all_notes.possible
+
+
+def test_with_no_notes_every_room_is_possible() -> None:
+    assert seen(unit(), unit="box") == "open"
+    assert place(book()).all_notes.possible
+
+
+def rooms_of(*records: Record) -> Rooms:
+    return place(book(*records)).all_notes
+
+
+def ids(rooms: Rooms) -> set[str]:
+    return {one.note.id for one in rooms.notes}
+
+
+def test_notes_can_be_looked_at_by_what_they_say() -> None:
+    yes, no = tried("yes"), tried("no", verdict="does not", reason="width", where=["left"])
+    spare = tried("spare", where=["left"], to_spare="5 mm")
+    rooms = rooms_of(unit(), yes, no, spare, roomy())
+    assert ids(rooms.only("goes in")) == ids(rooms.fitted()) == {"yes", "spare"}
+    assert ids(rooms.only("reading", "does not")) == {"no", "tape"}
+    assert ids(rooms.measured()) == {"tape", "spare"}
+    assert ids(rooms.without(*rooms.only("goes in").notes)) == {"no", "tape"}
+    assert not any(one.has_gap for one in rooms.fitted().notes)
+
+
+def test_a_note_is_about_the_sizes_of_the_thing_it_tried() -> None:
+    rooms = rooms_of(unit(), tried("a"), tried("b", what="something"), roomy())
+    assert {one.note.id: rooms.key_of(one) for one in rooms.notes} == {
+        "a": "head_unit:box",
+        "b": "note:b",
+        "tape": None,
+    }
+
+
+@pytest.mark.parametrize(
+    ("need", "nanometres"),
+    [
+        ("width", MM),
+        ("height", MM // 2),
+        ("depth", 3 * MM),
+        ("plug", 3 * MM),
+        ("nose width", MM // 2),
+        ("nose height", MM // 2),
+    ],
+)
+def test_the_house_likes_some_room_left_over_at_every_need(need: Need, nanometres: int) -> None:
+    of = book(shop(clearances={"width": "1 mm", "height": "0.5 mm", "depth": "3 mm"}))
+    assert clearance(frame(of), need) == nanometres
+
+
+def test_a_demand_with_clearance_asks_for_that_much_more() -> None:
+    of = book(unit(), shop(clearances={"depth": "3 mm"}))
+    (*_, last), _ = demands(frame(of), needs_of_unit(of, of.head_units["box"]), setting(of))
+    assert with_clearance(frame(of), last) == last._replace(shift=-3 * MM)
+
+
+HOUSE = shop(clearances={"width": "1 mm", "height": "1 mm", "depth": "3 mm"})
+
+
+def with_readings(depth: str, *more: Record) -> Outlook:
+    """A question about a body of this depth without a plug, where the opening is 150 ± 3 mm deep."""
+    of = book(HOUSE, measured("m", reading("depth", "150 ± 3 mm")), *more)
+    asked = resolved(of, sizes={"depth": length(depth)}, plugs="off")
+    return outlook(place(of).all_notes, asked.needs, asked.settings)
+
+
+def test_where_readings_carry_a_yes_the_house_clearance_is_left_over() -> None:
+    assert with_readings("144 mm") == "always"
+    assert with_readings("144.1 mm") == "open"
+
+
+def test_a_house_clearance_never_makes_a_no() -> None:
+    assert with_readings("152.9 mm") == "open"
+    assert with_readings("153 mm") == "never"
+
+
+def test_where_a_yes_covers_it_no_clearance_is_asked_for() -> None:
+    fitted = tried(what="shelf", sizes={"depth": "148 ± 1 mm"}, plugs="off")
+    assert with_readings("147 mm", fitted) == "always"
+    assert with_readings("147.1 mm", fitted) == "open"
+
+
+def test_by_how_much_it_went_in_is_a_reading_and_asks_for_the_clearance() -> None:
+    fitted = tried(what="shelf", sizes={"depth": "120 ± 1 mm"}, plugs="off", where=["left"], to_spare="27 ± 1 mm")
+    assert with_readings("144.1 mm", fitted) == "open"
+
+
+def test_what_asks_nothing_of_the_opening_is_not_said_to_fit() -> None:
+    assert seen(unit(), tried(), sizes={"nose width": length("300 mm")}) == "open"
+
+
+def spans(of: KnowledgeBase, need: str, *mounts: str) -> set[tuple[int, int | None]]:
+    at = setting(of, *mounts)
+    wanted, _ = demands(frame(of), needs_of_unit(of, unit()), at)
+    asked = [demand for demand in wanted if demand.need == need]
+    return {(room.least, room.most) for room in room_spans(place(of).all_notes, at, asked)}
+
+
+def test_the_room_lies_between_what_went_in_and_what_did_not() -> None:
+    assert spans(book(), "depth") == {(0, None)}
+    assert spans(book(measured("m", reading("depth", "150 ± 3 mm"))), "depth") == {(147 * MM, 153 * MM)}
+    assert spans(book(unit(), tried()), "depth") >= {(109 * MM, None)}
+    no = tried("n", what="deep", verdict="does not", reason="width")
+    assert spans(book(unit("deep"), no), "width") == {(0, 179 * MM)}
+
+
+def test_the_room_seen_through_a_mount_is_moved_by_its_offset() -> None:
+    measurement = measured("m", reading("depth", "150 ± 3 mm"))
+    of = book(
+        measurement,
+        mount("exact", proud="6 mm caliper"),
+        mount("rough", proud="6 ± 1 mm"),
+        shop(tools={"bench_caliper": "0 mm"}),
+    )
+    assert spans(of, "depth", "exact") == {(153 * MM, 159 * MM)}
+    assert spans(of, "depth", "rough") == {(152 * MM, 160 * MM)}
+
+
+def test_what_is_assumed_counts_like_a_note() -> None:
+    of = book()
+    asked = resolved(of, sizes={"width": length("100 mm")})
+    wide = Rise(RoomCell((), "nothing", None, "width"), None, exactly(100 * MM))
+    assert outlook(Rooms(frame(of), (), (wide,)), asked.needs, asked.settings) == "always"

@@ -1,0 +1,64 @@
+"""Numbers that nobody meets in a shop, and what they were probably meant to be."""
+
+import pytest
+
+from bezelbook.reasoning.slip import slips
+from tests.reasoning.making import measured, reading, record, tried
+
+MM = 1_000_000
+
+
+def typed(**sizes: str) -> tuple[tuple[str, tuple[tuple[str, int], ...]], ...]:
+    """The slips in a tried note of these sizes: field and likely readings."""
+    return tuple((slip.field, slip.readings) for slip in slips(tried(sizes=sizes)))
+
+
+def test_six_and_a_half_millimetres_of_depth_were_inches() -> None:
+    (slip,) = slips(tried("n", sizes={"depth": "6.5 mm caliper"}))
+    assert (slip.note, slip.path, slip.typed) == ("n", ("sizes", "depth"), "6.5 mm caliper")
+    assert slip.usual_mm == (20, 220)
+    assert slip.readings == (("inches", 165_100_000), ("centimetres", 65 * MM))
+
+
+def test_a_width_of_18_2_was_centimetres() -> None:
+    assert typed(width="18.2 mm") == (("width", (("centimetres", 182 * MM),)),)
+
+
+def test_a_number_that_no_slip_explains_is_still_asked_about() -> None:
+    assert typed(depth="500 mm") == (("depth", ()),)
+
+
+@pytest.mark.parametrize(("depth", "asked"), [("20 mm", False), ("19.9 mm", True), ("220 mm", False), ("221 mm", True)])
+def test_the_usual_limits_belong_to_the_usual(depth: str, *, asked: bool) -> None:
+    assert bool(typed(depth=depth)) == asked
+
+
+def test_each_size_of_a_thing_has_its_own_limits() -> None:
+    found = typed(width="39 mm", height="24 mm", nose_width="301 mm", nose_height="201 mm", plug_and_bend="3 mm")
+    assert [field for field, _ in found] == ["width", "height", "nose width", "nose height"]
+
+
+def test_each_reading_of_an_opening_is_looked_at_in_its_place() -> None:
+    note = measured("m", reading("depth", "205 mm"), reading("depth", "8 mm"), reading("width", "182 mm"))
+    (slip,) = slips(note)
+    assert (slip.field, slip.path) == ("opening depth", ("readings", 1, "reads"))
+    assert slip.readings == (("inches", 203_200_000), ("centimetres", 80 * MM))
+
+
+def test_other_readings_have_no_usual_limits_here() -> None:
+    assert slips(measured("m", reading("nose width", "1 mm"))) == ()
+
+
+def test_nothing_is_asked_once_the_numbers_were_read_back() -> None:
+    assert slips(tried(sizes={"depth": "6.5 mm"}, numbers="read back")) == ()
+    assert slips(measured("m", reading("depth", "8 mm"), numbers="read back")) == ()
+
+
+def test_a_note_without_numbers_has_no_slips() -> None:
+    assert slips(tried()) == ()
+    assert (
+        slips(
+            record("notes", "b", {"form": "bench", "part": "box", "readings": [{"of": "body_depth", "reads": "6 mm"}]})
+        )
+        == ()
+    )

@@ -1,0 +1,115 @@
+"""What an answer had to do without, where to look, and what it would change."""
+
+from typing import Any
+
+import pytest
+
+from bezelbook.kinds.record import Record
+from bezelbook.reasoning.unknowns import FACE, Missing, unknowns
+from tests.reasoning.making import book, length, measured, mount, place, reading, resolved, roomy, tried, unit, vehicle
+
+DEEP = measured("deep", reading("depth", "205 ± 3 mm"))
+TELLS = vehicle(
+    splits={"build": {"values": {"early": {"tell": "Round vents."}, "late": {"tell": "Square vents."}, "last": {}}}}
+)
+
+
+def missing(*records: Record, **question: Any) -> dict[str, Missing]:
+    of = book(*records)
+    asked = resolved(of, **question) if question else resolved(of, unit="box")
+    return {one.what: one for one in unknowns(place(of), asked)}
+
+
+def test_where_everything_was_looked_at_nothing_is_missing() -> None:
+    assert missing(unit(), DEEP, roomy(), tried()) == {}
+
+
+def test_an_open_build_says_how_to_tell_and_what_each_would_answer() -> None:
+    found = missing(TELLS, unit(), DEEP, roomy(), tried(splits={"build": "late"}))["the build is not known"]
+    assert found.look == "early: Round vents.; late: Square vents."
+    assert found.changes == "early: nobody has tried; late: goes in; last: nobody has tried"
+
+
+def test_a_build_that_nobody_can_tell_is_said_to_be_so() -> None:
+    car = vehicle(splits={"build": {"values": {"early": {}, "late": {}}}})
+    assert missing(car, unit())["the build is not known"].look == "nobody has written how to tell"
+
+
+def test_only_builds_that_the_question_leaves_open_are_named() -> None:
+    car = vehicle(splits={"build": {"values": {"early": {}, "late": {}, "last": {}}}}, never_built=[{"build": "early"}])
+    changes = missing(car, unit())["the build is not known"].changes
+    assert changes == "late: nobody has tried; last: nobody has tried"
+
+
+def test_a_printed_size_asks_for_a_caliper() -> None:
+    found = missing(unit(body_width="178 mm printed", body_depth="110 mm printed"), DEEP)
+    assert found["width, depth of box: printed only"].look == "caliper, 2 min on the bench"
+
+
+def test_a_blank_size_asks_for_a_caliper_and_a_blank_nose_does_not() -> None:
+    found = missing(unit(body_width=None, body_height=None), DEEP)
+    assert "width, height of box: not looked" in found
+    assert not any("nose" in what for what in found)
+
+
+def test_an_unknown_plug_or_exit_is_asked_for() -> None:
+    found = missing(unit(plug_and_bend=None, plug_exit=None), DEEP)
+    assert {"how much its plug and bend need", "where its plug leaves"} <= set(found)
+    assert {"how much its plug and bend need", "where its plug leaves"} & set(missing(unit(), DEEP)) == set()
+
+
+def test_a_size_that_was_not_asked_about_is_not_missing() -> None:
+    assert missing(roomy(), sizes={"width": length("178 mm")}) == {}
+
+
+def test_the_ninths_without_a_reading_are_named() -> None:
+    assert missing(unit())["the depth was never measured"].look == FACE
+    found = missing(unit(), measured("m", reading("depth", "205 ± 3 mm", "left", "centre", "right")))
+    assert "depth not looked at: upper-left, upper, upper-right, lower-left, lower, lower-right" in found
+
+
+def test_only_ninths_behind_the_hole_have_to_be_looked_at() -> None:
+    kit = mount(presents={"ninths": ["left", "right"]})
+    found = missing(unit(), kit, measured("m", reading("depth", "205 ± 3 mm", "left")), unit="box", mounts=("kit",))
+    assert "depth not looked at: right" in found
+
+
+def test_by_how_much_at_a_ninth_is_a_look_at_it() -> None:
+    spare = tried(where=["left"], to_spare="5 ± 1 mm")
+    (looked,) = (what for what in missing(unit(), spare) if "looked at" in what)
+    assert "left" not in looked.removeprefix("depth not looked at: ").split(", ")
+
+
+@pytest.mark.parametrize(
+    ("content", "blank"),
+    [
+        ({"mounts": None}, "which mounts were used"),
+        ({"cut": None}, "whether anything was cut"),
+        ({"verdict": "does not", "loom": None}, "where the loom was"),
+        ({"verdict": "does not", "mounts": None, "loom": None}, "which mounts were used or where the loom was"),
+    ],
+)
+def test_what_a_note_leaves_out_is_asked_of_its_author(content: dict[str, Any], blank: str) -> None:
+    found = missing(unit(), DEEP, tried("n", author="rk", **content))[f"n does not say {blank}"]
+    assert (found.look, found.changes) == ("ask rk", "how far that note carries")
+
+
+def test_a_note_that_does_not_say_which_build_it_was_is_asked_of_its_author() -> None:
+    found = missing(TELLS, unit(), DEEP, tried("n"))
+    assert found["n does not say which build the car was"].look == "ask its author"
+
+
+def test_a_weak_note_is_asked_about_too_and_one_about_nothing_tried_is_not() -> None:
+    assert "n does not say which mounts were used" in missing(unit(), tried("n", sure="told", mounts=None))
+    assert not any("n does" in what for what in missing(unit(), tried("n", verdict="not tried", mounts=None)))
+
+
+def test_what_does_not_matter_to_a_no_or_a_yes_is_not_asked_about() -> None:
+    found = missing(unit(), tried("yes", loom=None), tried("no", verdict="does not", cut=None))
+    assert not any("does not say" in what for what in found)
+
+
+def test_a_reading_that_cannot_be_compared_says_why() -> None:
+    note = measured("m", reading("depth", "150 mm", datum=None), reading("width", "182 mm"))
+    found = missing(unit(), note)
+    assert found["depth 150 mm in m does not say from which face it was measured"].look == FACE
