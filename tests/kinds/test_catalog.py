@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from bezelbook.kinds import KINDS, Kind
+from bezelbook.kinds.record import kind_of
 from tests.kinds.agreement import (
     Content,
     content_of,
@@ -41,6 +42,11 @@ def test_a_kind_says_in_a_sentence_what_it_is(kind: Kind) -> None:
 @by_kind
 def test_every_example_loads(kind: Kind) -> None:
     assert [read(kind, content_of(path)).id for path in example_files(kind)]
+
+
+@by_kind
+def test_a_record_knows_its_kind(kind: Kind) -> None:
+    assert {kind_of(type(read(kind, content))) for content in examples(kind)} == {kind.name}
 
 
 @by_kind

@@ -50,6 +50,11 @@ class Record(Part):
     id: Id = Field(description="The file's name without its ending; never written inside the file.")
 
 
+def kind_of(record: type[Record]) -> str:
+    """The name of the kind of record that a model reads: a kind is called as the folder its model lies in."""
+    return record.__module__.split(".")[-2]
+
+
 class Named(Record):
     """A record that people call by name: a vehicle, a part, a mount."""
 
