@@ -3,29 +3,17 @@
 Nothing here is shared with the reasoning: a note is a set of points, the points at which it is true, and a point gives
 a value to every number that nobody knows: the room of each state, each part size and mount offset that has a ± or was
 never measured. What nobody knows about a part's exit is tried out as well. No bound is solved for.
-
-Why a grid of 1/G units misses nothing, though lengths have no smallest step: every note compares numbers in the form
-"x - y is at least, or more than, a whole number of units", since all figures of a world are whole. Choose for each
-"either" the side that is true. Such a system fails over the real numbers exactly when some round trip of comparisons
-adds up to more than 0, or to 0 with a "more than" in it (Farkas; for differences, Bellman). Write "more than by 1/G"
-for "more than": a round trip that added up to a whole number below 0, hence to at most -1, still does not exceed 0 as
-long as it holds at most G of them. A round trip meets each number once. "More than" leads into a part's size, into a
-room seen through an offset, out of the ground (the lower end of a ±) or into the ground (an upper end), never from one
-room to another. So G = 2 + how many sizes and offsets are unknown is enough. The least solution is then a multiple of
-1/G, and no larger than the largest figure plus one unit, and for each unknown size the most that a bend and an offset
-add, where the grid ends.
-An offset with a ± adds one number to several others, so with more than one room in play the grid may miss a point. Each
-of its points is still a true world: what it refutes is refuted.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from functools import cached_property, reduce
 from itertools import combinations, product
 from operator import and_, or_
 
-from tests.laws.grid import Amount, Grid, Values, size
-from tests.laws.small_world import Ask, Kit, Part, Reading, Size, Tried, World
+from tests.laws.domains import deep_room, domains, fineness, ordered_rooms, wide_room
+from tests.laws.grid import Amount, Grid
+from tests.laws.small_world import Ask, Kit, Reading, Size, Tried, World
 
 Exits = Mapping[str, str]
 Notes = tuple[Tried | Reading, ...]
@@ -67,8 +55,10 @@ class Oracle:
 
     def _outcomes(self, notes: Notes, ask: Ask) -> set[str]:
         outcomes = set()
+        made = [replace(ask, kit=kit) for kit in self.world.kits_of(ask)]
         for exits, rooms in zip(self._exits, self._rooms(notes), strict=True):
-            fits = [self._fits(self._demands(ask, build, exits)) for build in self._cars(ask.build)]
+            ways = product(made, self._cars(ask.build))
+            fits = [self._fits(self._demands(way, build, exits)) for way, build in ways]
             outcomes |= {"goes in"} if rooms & reduce(or_, fits) else set()
             outcomes |= {"does not"} if rooms & ~reduce(and_, fits) else set()
         return outcomes
@@ -137,15 +127,17 @@ class Oracle:
             uncut_points &= ~self.grid.no_smaller(room, (names, least_too_much))
         elif note.verdict == "does not":
             uncut_points = self._union(self._fails(one) for one in demands if blamed(note, one))
-        if note.verdict == "goes in" and self.world.kit(made.kit).width:
+        if note.verdict == "goes in" and self.world.kit(made.kit or "").width:
             uncut_points &= self._fits(one for one in demands if one[0] == "width")
         return uncut_points
 
     def _read(self, note: Reading, build: str) -> int:
         points = self.grid.everything
         state = (build, note.cut or "nothing", note.loom or "aside")
-        for cell in [wide_room(state)] if note.of == "width" else [deep_room(ninth, state) for ninth in note.zones]:
-            points &= self._within(((cell,), 0), ((), 0), note.reads)
+        kit = self.world.kit(note.kit) if note.kit else Kit("no kit")
+        rooms = [self._deep(kit, ninth, state) for ninth in note.zones]
+        for room in [self._wide(kit, state)] if note.of == "width" else rooms:
+            points &= self._within(room, ((), 0), note.reads)
         return points
 
     def _within(self, room: Amount, base: Amount, size: Size) -> int:
@@ -159,24 +151,25 @@ class Oracle:
 
     def _demands(self, made: Ask, build: str, exits: Exits) -> Iterator[Demand]:
         """What is asked: by which size, at which ninth, the room there and the need."""
-        part, kit = self.world.part(made.part), self.world.kit(made.kit)
+        part, kit = self.world.part(made.part), self.world.kit(made.kit or "")
         state = (build, made.cut, made.loom)
-        yield "width", None, self._wide(kit, state), self._need(part, "width")
-        offset, moved = self._amount(f"{kit.name} proud", kit.proud)
+        depth = self._amount(f"{part.name} depth", part.depth if made.depth is None else made.depth)
+        bend = self._amount(f"{part.name} bend", part.bend)
+        yield "width", None, self._wide(kit, state), self._amount(f"{part.name} width", part.width)
         for ninth in self.world.ninths:
-            yield "depth", ninth, ((deep_room(ninth, state), *offset), moved), self._need(part, "depth")
+            yield "depth", ninth, self._deep(kit, ninth, state), depth
         if made.plugs == "on":
-            room = (deep_room(exits[part.name], state), *offset), moved
-            yield "plug", exits[part.name], room, self._need(part, "depth", "bend")
+            exit_ = exits[part.name]
+            yield "plug", exit_, self._deep(kit, exit_, state), ((*depth[0], *bend[0]), depth[1] + bend[1])
+
+    def _deep(self, kit: Kit, ninth: str, state: tuple[str, str, str]) -> Amount:
+        offset, moved = self._amount(f"{kit.name} proud", kit.proud)
+        return (deep_room(ninth, state), *offset), moved
 
     def _wide(self, kit: Kit, state: tuple[str, str, str]) -> Amount:
         if kit.width is not None:
             return self._amount(f"{kit.name} width", kit.width)
         return (wide_room(state),), 0
-
-    def _need(self, part: Part, *sizes: str) -> Amount:
-        amounts = [self._amount(f"{part.name} {name}", part.sizes[name]) for name in sizes]
-        return tuple(name for names, _ in amounts for name in names), sum(constant for _, constant in amounts)
 
     def _amount(self, name: str, size: Size | None) -> Amount:
         return ((name,), 0) if size is None or size.give else ((), size.middle * self.fine)
@@ -210,80 +203,3 @@ def blamed(note: Tried, demand: Demand) -> bool:
         return True
     sizes = ("depth", "plug") if note.reason == "depth" else (note.reason,)
     return size in sizes and (ninth is None or not note.where or ninth in note.where)
-
-
-def deep_room(ninth: str, state: tuple[str, str, str]) -> str:
-    """The name of the depth of one ninth in one state."""
-    return " ".join((ninth, *state))
-
-
-def wide_room(state: tuple[str, str, str]) -> str:
-    """The name of the width in one state; the loom does not matter to it."""
-    return " ".join(("width", *state[:2]))
-
-
-def ordered_rooms(world: World) -> Iterator[tuple[str, str]]:
-    """Pairs of rooms of which the second is never smaller."""
-    states = product(world.cuts, world.looms)
-    pairs = [(mean, roomy) for mean, roomy in combinations(states, 2) if no_roomier(mean, roomy)]
-    for build, (mean, roomy) in product(world.builds, pairs):
-        for ninth in world.ninths:
-            yield deep_room(ninth, (build, *mean)), deep_room(ninth, (build, *roomy))
-        if world.wide and mean[0] != roomy[0]:
-            yield wide_room((build, *mean)), wide_room((build, *roomy))
-
-
-def no_roomier(mean: tuple[str, str], roomy: tuple[str, str]) -> bool:
-    """Whether one cut and loom leave no more room than another."""
-    return all(one == other or one in ("nothing", "behind") for one, other in zip(mean, roomy, strict=True))
-
-
-def unknown_sizes(world: World) -> dict[str, Size | None]:
-    """The part sizes that are no single number, by the name of the number."""
-    sizes = {f"{part.name} {name}": size for part in world.parts for name, size in part.sizes.items()}
-    return {name: size for name, size in sizes.items() if size is None or size.give}
-
-
-def fineness(world: World) -> int:
-    """Into how many steps a unit is divided."""
-    return 2 + len(unknown_sizes(world)) + sum(kit.proud.give > 0 for kit in world.kits)
-
-
-def highest(world: World) -> int:
-    """The unit at which the grid ends: the least solution never needs more."""
-    bends = [part.bend for part in world.parts if part.bend]
-    offsets = [Size(0), *(kit.proud for kit in world.kits)]
-    bend = _most(bends)
-    hop = bend + _most(offsets) - min(offset.middle - offset.give for offset in offsets)
-    sizes = [size for part in world.parts for size in (part.width, part.depth) if size]
-    sizes += [kit.width for kit in world.kits if kit.width]
-    read = [note.reads for note in world.notes if isinstance(note, Reading)]
-    gaps = [note.gap for note in world.notes if isinstance(note, Tried) and note.gap]
-    return max(_most(sizes) + _most(gaps) + hop, _most(read)) + len(unknown_sizes(world)) * hop + 1
-
-
-def _most(sizes: Sequence[Size]) -> int:
-    return max((size.middle + size.give for size in sizes), default=0)
-
-
-def domains(world: World) -> dict[str, Values]:
-    """The values to be tried for every number that nobody knows."""
-    fine, top = fineness(world), highest(world)
-    whole = tuple(range(top * fine + 1))
-    states = [*product(world.builds, world.cuts, world.looms)]
-    found = {deep_room(ninth, state): whole for ninth in world.ninths for state in states}
-    found |= {wide_room(state): whole for state in states} if world.wide else {}
-    unknown = unknown_sizes(world)
-    unknown |= {f"{kit.name} proud": kit.proud for kit in world.kits if kit.proud.give}
-    unknown |= {f"{kit.name} width": kit.width for kit in world.kits if kit.width and kit.width.give}
-    return found | {name: whole if size is None else inside(size, fine) for name, size in unknown.items()}
-
-
-def inside(size: Size, fine: int) -> Values:
-    """The steps that differ from the middle by less than the ±."""
-    return tuple(range((size.middle - size.give) * fine + 1, (size.middle + size.give) * fine))
-
-
-def points(world: World) -> int:
-    """How many points the world's grid has."""
-    return size(domains(world))

@@ -1,10 +1,11 @@
 """Small worlds made up from a seed."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from random import Random
 
 from bezelbook.values.words import Ninth
-from tests.laws.oracle import points
+from tests.laws.domains import points
 from tests.laws.small_world import RIB, Ask, Kit, Measure, Part, Reading, Reason, Size, Tried, Verdict, World
 
 MOST_POINTS = 300_000
@@ -38,7 +39,7 @@ def _world(dice: Random) -> World:
         _tried(dice, empty, f"n{number}") if dice.random() < 0.75 else _reading(dice, empty, f"n{number}")
         for number in range(dice.randint(1, 6))
     )
-    tried = {note.part for note in notes if isinstance(note, Tried)}
+    tried = {note.part: note.kit for note in sorted(notes, key=lambda note: bool(note.kit)) if isinstance(note, Tried)}
     asks = tuple(_ask(dice, empty, tried) for _ in range(4))
     return World(ninths, empty.wide, builds, cuts, looms, empty.kits, empty.parts, notes, asks)
 
@@ -112,17 +113,22 @@ def _with_gap(dice: Random, world: World, note: Tried, *, plugged: bool) -> Trie
 
 def _reading(dice: Random, world: World, name: str) -> Reading:
     build, cut, loom = _state(dice, world)
-    of: Measure = "width" if world.wide and dice.random() < 0.4 else "depth"
+    kit = dice.choice((None, None, None, dice.choice(world.kits).name))
+    of: Measure = "width" if (world.wide or kit) and dice.random() < 0.4 else "depth"
     zones = tuple(dice.sample(world.ninths, dice.randint(1, len(world.ninths))))
     reads = Size(dice.randint(1, 4), dice.choice((0, 1, 1)))
-    return Reading(name, of, reads, () if of == "width" else zones, build, cut, loom)
+    return Reading(name, of, reads, () if of == "width" else zones, build, cut, loom, kit)
 
 
-def _ask(dice: Random, world: World, tried: set[str]) -> Ask:
+def _ask(dice: Random, world: World, tried: Mapping[str, str | None]) -> Ask:
     build = dice.choice((*world.builds, None))
     part = dice.choice(world.parts)
-    kit, cut, loom = dice.choice(world.kits).name, dice.choice(world.cuts), dice.choice(world.looms)
+    kits = [*(kit.name for kit in world.kits), *((None,) if any(tried.values()) else ())]
+    kit, cut, loom = dice.choice(kits), dice.choice(world.cuts), dice.choice(world.looms)
     measured = part.exit is not None and all(part.sizes.values())
     own_size = part.name in tried and any(size and size.give for size in part.sizes.values())
     typed = measured and not own_size and dice.random() < 0.5
-    return Ask(part.name, kit, build, cut, loom, dice.choice(("on", "off")), typed)
+    ask = Ask(part.name, kit, build, cut, loom, dice.choice(("on", "off")), typed)
+    # Typed beside a record, its bend is added to another depth than its own.
+    plain_plug = part.exit is not None and part.bend is not None and not part.bend.give
+    return replace(ask, depth=Size(dice.randint(1, 4))) if plain_plug and not typed and dice.random() < 0.2 else ask

@@ -3,6 +3,7 @@
 All lengths are in whole coarse units; the book's records use 1 mm for one unit.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -37,6 +38,11 @@ class Part:
         """The sizes by name."""
         return {"width": self.width, "depth": self.depth, "bend": self.bend}
 
+    def resized(self, sizes: Mapping[str, Size | None]) -> "Part":
+        """The same part with some other sizes."""
+        known = self.sizes | dict(sizes)
+        return Part(self.name, known["width"], known["depth"], known["bend"], self.exit)
+
 
 @dataclass(frozen=True)
 class Kit:
@@ -67,7 +73,7 @@ class Tried:
 
 @dataclass(frozen=True)
 class Reading:
-    """One reading of the bare opening; None is a blank."""
+    """One reading of the bare opening, or of the room seen through a kit; None is a blank."""
 
     name: str
     of: Measure
@@ -76,19 +82,24 @@ class Reading:
     build: str | None
     cut: str | None
     loom: str | None
+    kit: str | None = None
 
 
 @dataclass(frozen=True)
 class Ask:
-    """A question about a part: its record, or its sizes as typed."""
+    """A question about a part: its record, or its sizes as typed, or its record with another depth.
+
+    Without a kit it is about every kit that a note was made with.
+    """
 
     part: str
-    kit: str
+    kit: str | None
     build: str | None
     cut: str
     loom: str
     plugs: str
     typed: bool = False
+    depth: Size | None = None
 
 
 @dataclass(frozen=True)
@@ -113,6 +124,11 @@ class World:
     def part(self, name: str) -> Part:
         """The part of this name."""
         return next(part for part in self.parts if part.name == name)
+
+    def kits_of(self, ask: Ask) -> tuple[str, ...]:
+        """The kits that a question is about."""
+        seen = {note.kit for note in self.notes if isinstance(note, Tried) and note.kit}
+        return (ask.kit,) if ask.kit else tuple(sorted(seen))
 
     def kit(self, name: str) -> Kit:
         """The kit of this name."""

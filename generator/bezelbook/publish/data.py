@@ -21,5 +21,6 @@ def data_files(knowledge: Knowledge, openings: Sequence[Opening]) -> Iterator[Si
 
 
 def _script(what: str, data: Mapping[str, Any]) -> str:
-    """A call that hands over plain data. Every character that is not plain ASCII is spelled out."""
-    return f"bezelbook.{what}({json.dumps(data, separators=(',', ':'))});\n"
+    """A call that hands over plain data: plain ASCII, and nothing in it that could end a script within a page."""
+    told = json.dumps(data, separators=(",", ":")).replace("</", r"<\/")
+    return f"bezelbook.{what}({told});\n"

@@ -28,7 +28,7 @@ def headings_of(markdown: str) -> str:
 
 def body_of(markdown: str) -> str:
     """The body of a page file without its front matter as HTML, headings and all."""
-    return "\n".join(_HEADING.sub(_tag, line) for line in markdown.splitlines() if line)
+    return "\n".join(_tag(line) for line in markdown.splitlines() if line)
 
 
 def bodies(files: Iterable[SiteFile]) -> Mapping[str, str]:
@@ -42,7 +42,10 @@ def fault_page(fault: str) -> SiteFile:
     return page_file("index.md", title, f'<h1 id="top">{title}</h1>\n<p>{text(fault)}</p>')
 
 
-def _tag(heading: re.Match[str]) -> str:
+def _tag(line: str) -> str:
+    heading = _HEADING.fullmatch(line)
+    if heading is None:
+        return line
     level = len(heading[1])
     return f'<h{level} id="{heading[3]}">{heading[2]}</h{level}>'
 
@@ -57,8 +60,12 @@ def _markdown(html: str) -> Iterator[str]:
 
 
 def _plain(words: str) -> str:
-    """Words that say the same as Markdown and as HTML: any mark that either could take for its own is spelled out."""
-    return "".join(one if one.isalnum() or one in " ,:;" else f"&#{ord(one)};" for one in words)
+    """Words that say the same as Markdown and as HTML: any mark that either could take for its own is spelled out.
+
+    Blanks of any sort are one blank, and characters that cannot be seen are left out.
+    """
+    seen = (one for one in " ".join(words.split()) if one.isprintable())
+    return "".join(one if one.isalnum() or one in " ,:;" else f"&#{ord(one)};" for one in seen)
 
 
 def _quoted(title: str) -> str:

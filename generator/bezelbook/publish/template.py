@@ -28,6 +28,7 @@ def _environment() -> Environment:
         finalize=_finalize,
         trim_blocks=True,
         lstrip_blocks=True,
+        keep_trailing_newline=True,  # what is included ends its last line
     )
     environment.filters["capitalize_first"] = _capitalize_first
     return environment

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.address import HOME, Links
 from bezelbook.publish.choices import Choice
 from bezelbook.publish.ninths import blank_ninths
 from bezelbook.publish.opening import Opening
@@ -44,6 +45,7 @@ def _place(telling: Telling, opening: Opening) -> dict[str, Any]:
     alone = [(one.note.id, _alone(opening, one)) for one in opening.room.accounts[0].notes]
     return {
         "name": opening.name,
+        "at": Links(HOME, telling.book).place(opening.vehicle, opening.id),
         "axes": [axis for axis, _ in opening.room.frame.builds[0]],
         "mounts": [{"key": list(stack.key), "words": stack.words} for stack in opening.everything.stacks],
         "accounts": opening.corners["accounts"],

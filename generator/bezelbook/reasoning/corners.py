@@ -3,9 +3,8 @@
 from collections.abc import Iterator
 from typing import Any
 
-from bezelbook.reasoning.bounds import Either, Leaf, Number, nanometres
+from bezelbook.reasoning.bounds import STRICT, Either, Leaf, Number, Under, nanometres
 from bezelbook.reasoning.cells import Demand, Setting, demands
-from bezelbook.reasoning.extremes import limit_of, tops_of
 from bezelbook.reasoning.needs import NEEDS, needs_of_sizes
 from bezelbook.reasoning.question import Asked
 from bezelbook.reasoning.room import Place, Rooms, clearance, room_spans
@@ -63,23 +62,22 @@ def _setting(place: Place, rooms: Rooms, asked: Asked, setting: Setting) -> dict
 
 
 def _noes(leaf: Leaf, wanted: tuple[Demand, ...]) -> Iterator[dict[str, int]]:
-    tops = tops_of(leaf.eithers)
     reach = [leaf.reach(demand.cell) for demand in wanted]
     seen = []
     for either in leaf.eithers:
-        no = _no(leaf, either, tops, wanted, reach)
+        no = _no(leaf, either, wanted, reach)
         if no is not None and no not in seen:
             seen.append(no)
             yield no
 
 
 def _no(
-    leaf: Leaf, either: Either, tops: dict[Number, int], wanted: tuple[Demand, ...], reach: list[dict[Number, int]]
+    leaf: Leaf, either: Either, wanted: tuple[Demand, ...], reach: list[dict[Number, int]]
 ) -> dict[str, int] | None:
     """One no in terms of what is asked; None when nothing that could be asked would break it."""
     thresholds: dict[str, int] = {}
     for one in either.options:
-        limit = limit_of(one, tops)
+        limit = _limit(leaf, one)
         if limit is None:
             return None
         if leaf.at(one.cell) >= limit:
@@ -91,3 +89,21 @@ def _no(
         at = wanted[index].shift - nanometres(reach[index][one.cell] - limit)
         thresholds[str(index)] = max(at, thresholds.get(str(index), at))
     return thresholds
+
+
+def _limit(leaf: Leaf, one: Under) -> int | None:
+    """The value that an option keeps its cell under, at the largest that its need can be; None when nothing tells."""
+    if one.need is None:
+        return one.by
+    reached = leaf.reach(one.need)
+    tops = [top.by - reached[top.cell] for top in _plain_tops(leaf) if top.cell in reached]
+    # Below a need that is itself below its top: twice "strictly less", so the first value too many is one lower.
+    return one.by + min(tops) - STRICT if tops else None
+
+
+def _plain_tops(leaf: Leaf) -> Iterator[Under]:
+    """The upper bounds that no choice can get around: the only option that the least solution leaves of an either."""
+    for either in leaf.eithers:
+        left = [one for one in either.options if one.need is not None or leaf.holds(one)]
+        if len(left) == 1 and left[0].need is None:
+            yield left[0]

@@ -35,6 +35,7 @@ SAME_WORDS: tuple[tuple[str, str], ...] = (
     ('([a-z])"', "$1 "),
     (r"([a-z])[.,/]", "$1 "),
     (r"[.,/](?!\d)", " "),
+    (" +", " "),
     (r"\bfirst (?=gen)", "1st "),
     (r"\bsecond (?=gen)", "2nd "),
     (r"\bthird (?=gen)", "3rd "),

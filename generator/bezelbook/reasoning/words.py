@@ -65,11 +65,15 @@ class _Found:
                     self.hits.append((start, tuple(meant)))
 
     def named(self, points: Points, among: Collection[str] | None = None, axis: str = "") -> list[str]:
-        """What was named, and named most often when that differs: several when the words leave it open."""
+        """What was named, and named most often when that differs: several when the words leave it open.
+
+        Words that may speak of several axes speak of none.
+        """
         said = Counter(
             one.id
             for _, meant in sorted(self.hits, key=lambda hit: hit[0])
             for one in meant
+            if len({one.axis for one in meant}) == 1
             if (one.points, one.axis) == (points, axis) and (among is None or one.id in among)
         )
         return [id_ for id_, times in said.items() if times == max(said.values())]
@@ -89,9 +93,10 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     words = folded_words(text)
     found = _Found(words, list(words))
     found.take(phrase for phrase in phrases if phrase.points in ("vehicle", "unit", "mount"))
-    vehicle = _vehicle(book, phrases, found)
-    if vehicle is None:
-        return Reading(_which_vehicle(book))
+    vehicles = _vehicles(book, phrases, found)
+    if len(vehicles) != 1:
+        return Reading(_which_vehicle(vehicles or list(book.vehicles.values())))
+    vehicle = vehicles[0]
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle.id)
     place = _place(vehicle, phrases, found)
     units = found.named("unit")
@@ -113,8 +118,8 @@ def _tells(word: str) -> bool:
     return word not in FILLERS and word[0].isalpha()
 
 
-def _vehicle(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: _Found) -> Vehicle | None:
-    """The vehicle that was named, or the only one that shares a word, unless another generation was said."""
+def _vehicles(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: _Found) -> list[Vehicle]:
+    """The vehicles that were named, or else share a word, unless another generation was said."""
     of_vehicles = [phrase for phrase in phrases if phrase.points == "vehicle"]
     named = found.named("vehicle")
     candidates = [book.vehicles[id_] for id_ in named or found.sharing(of_vehicles)]
@@ -122,7 +127,7 @@ def _vehicle(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: _Found) ->
     said = _generations(found, names, {vehicle.generation for vehicle in candidates})
     if said and not _numbered(found):
         candidates = [vehicle for vehicle in candidates if vehicle.generation in said]
-    return candidates[0] if len(candidates) == 1 else None
+    return candidates
 
 
 def _numbered(found: _Found) -> bool:
@@ -193,8 +198,8 @@ def _year(vehicle: Vehicle, found: _Found) -> tuple[int | None, tuple[str, ...]]
     return None, (f"year {said[1]} was left out: the {vehicle.name} ran {vehicle.model_years} model years",)
 
 
-def _which_vehicle(book: KnowledgeBase) -> Choice:
-    return Choice("Which vehicle?", tuple((vehicle.name, _spoken(id_)) for id_, vehicle in book.vehicles.items()))
+def _which_vehicle(vehicles: Iterable[Vehicle]) -> Choice:
+    return Choice("Which vehicle?", tuple((vehicle.name, _spoken(vehicle.id)) for vehicle in vehicles))
 
 
 def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...], *, sized: bool) -> Choice:

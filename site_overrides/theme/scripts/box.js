@@ -72,7 +72,8 @@
     const one = bare.find(({ parts }) => told.startsWith(`${wordsOf(parts)} read as`));
     if (!question || !one) return null;
     return one.others.map((unit) => {
-      const sizes = Object.fromEntries(one.parts.map(([need, part]) => [need, { typed: `${part} ${unit}` }]));
+      const spelled = unit === "in" ? "inches" : unit; // "165 in the hatch" is no inches
+      const sizes = Object.fromEntries(one.parts.map(([need, part]) => [need, { typed: `${part} ${spelled}` }]));
       const press = ask({ ...question, sizes: { ...question.sizes, ...sizes } });
       return make("button", { type: "button", class: "meant", click: press }, `I meant ${wordsOf(one.parts)} ${unit}`);
     });
@@ -97,7 +98,7 @@
     const options = decider && decider.options.map(({ words, tell, question: narrowed, verdict }) => (
       { words, tell: [tell, verdicts[verdict]].filter(Boolean).join(" · "), press: ask(narrowed) }
     ));
-    return bezelbook.ticket.ticket(answer, added, vehicle.notes, options ? asking(decider.ask, options) : null);
+    return bezelbook.ticket.ticket(answer, added, vehicle, options ? asking(decider.ask, options) : null);
   }
 
   // What to say where the page has no answer: always with a way on.

@@ -4,11 +4,13 @@
 bezelbook.ticket = (() => {
   const { make, said } = bezelbook.paper;
 
-  // `answer` is the plain answer, `added` what reply.js adds to it; `links` gives where each note is quoted in full.
-  function ticket(answer, added, links, asking) {
+  // `answer` is the plain answer, `added` what reply.js adds to it; the vehicle tells where notes and places are in full.
+  function ticket(answer, added, { notes: links, name, places }, asking) {
     const conditions = added.looks.length;
+    const place = places[answer.for.place];
     const lines = [
       argued(answer, links), unknown(answer), needs(answer.needs.slice(conditions)), notes(answer, added, links),
+      make("p", { class: "drawn" }, make("a", { href: place.at }, "Drawn to scale: ", said(place.name), ", ", said(name))),
     ];
     return make("article", { class: "ticket", "data-verdict": answer.verdict },
       verdict(answer, added), make("p", { class: "for" }, said(answer.for.words)), asking,
@@ -20,7 +22,7 @@ bezelbook.ticket = (() => {
     const words = bezelbook.told.verdicts[found];
     const [first, ...others] = looks.map((look, number) => ({ words: lines[number], look }));
     return [
-      make("h2", { class: "verdict" }, first ? [`${words} `, said(first.words)] : words, "."),
+      make("h2", { class: "verdict" }, words, first ? [" ", make("span", { class: "condition" }, said(first.words), ".")] : "."),
       until ? make("p", { class: "until" }, `Until settled: ${until}.`) : null,
       first ? make("p", { class: "look" }, said(first.look)) : null,
       others.length ? make("ul", { class: "or-if" }, others.map(({ words: also, look }) => make("li", {}, "or if ", said(also), make("small", {}, said(look))))) : null,
@@ -34,8 +36,8 @@ bezelbook.ticket = (() => {
     return make("p", { class: "number" }, found.words, left ? [": ", left] : "", ".");
   }
 
-  function sure({ sure: how, witnesses }) {
-    if (!how) return make("p", { class: "sure" }, "No note that counts carries it.");
+  function sure({ verdict: found, sure: how, witnesses }) {
+    if (!how) return make("p", { class: "sure" }, found === "argued over" ? "Not settled." : "No note that counts carries it.");
     return make("p", { class: "sure" }, witnesses ? `${how} · ${counted(witnesses, "job")}` : how);
   }
 

@@ -17,8 +17,9 @@ bezelbook.words = (() => {
     const found = { words, left: [...words], hits: [], used: new Set(), sized: { took: [], bare: [], text: "" } };
     const { phrases } = bezelbook.told;
     take(found, phrases.filter(({ points }) => ["vehicle", "unit", "mount"].includes(points)));
-    const vehicle = vehicleOf(found);
-    if (!vehicle) return answered(found, null, whichVehicle());
+    const likely = vehiclesOf(found);
+    if (likely.length !== 1) return answered(found, null, whichVehicle(likely));
+    const [vehicle] = likely;
     take(found, phrases.filter(({ of }) => of === vehicle.id));
     const place = placeOf(found, vehicle);
     const units = named(found, "unit");
@@ -61,10 +62,12 @@ bezelbook.words = (() => {
     return [...found.hits].sort((one, other) => one.start - other.start);
   }
 
-  // What was named, and named most often when that differs: several when the words leave it open.
+  // What was named, and named most often when that differs: several when the words leave it open. Words that may speak
+  // of several axes speak of none.
   function named(found, points, among = null, axis = "") {
     const said = new Map();
     for (const { meant } of inOrder(found)) {
+      if (new Set(meant.map((one) => one.axis)).size > 1) continue;
       for (const one of meant) {
         if (one.points === points && one.axis === axis && (!among || among.includes(one.id))) said.set(one.id, (said.get(one.id) || 0) + 1);
       }
@@ -85,16 +88,15 @@ bezelbook.words = (() => {
     return /^[a-z]/.test(word) && !bezelbook.told.reading.fillers.includes(word);
   }
 
-  // The vehicle that was named, or the only one that shares a word, unless another generation was said.
-  function vehicleOf(found) {
+  // The vehicles that were named, or else share a word, unless another generation was said.
+  function vehiclesOf(found) {
     const { phrases, vehicles } = bezelbook.told;
     const ofVehicles = phrases.filter(({ points }) => points === "vehicle");
     const ids = named(found, "vehicle");
     const likely = (ids.length ? ids : sharing(found, ofVehicles)).map((id) => vehicles.find((one) => one.id === id));
     const names = new Set(ofVehicles.flatMap(({ words }) => words.split(" ").filter(tells)));
     const said = generations(found, names, likely.map(({ generation }) => generation));
-    const kept = said.size && !isNumbered(found) ? likely.filter(({ generation }) => said.has(generation)) : likely;
-    return kept.length === 1 ? kept[0] : null;
+    return said.size && !isNumbered(found) ? likely.filter(({ generation }) => said.has(generation)) : likely;
   }
 
   // Whether a vehicle was named by words that hold a number, which is its generation.
@@ -167,8 +169,9 @@ bezelbook.words = (() => {
     return { said: null, untold: [`year ${said[1]} was left out: the ${name} ran ${years} model years`] };
   }
 
-  function whichVehicle() {
-    return { about: "vehicle", ask: "Which vehicle?", options: bezelbook.told.vehicles.map(({ id, name }) => [name, spoken(id)]) };
+  function whichVehicle(likely) {
+    const vehicles = likely.length ? likely : bezelbook.told.vehicles;
+    return { about: "vehicle", ask: "Which vehicle?", options: vehicles.map(({ id, name }) => [name, spoken(id)]) };
   }
 
   // Null when what is asked about is plain: one thing, or sizes with a depth among them.

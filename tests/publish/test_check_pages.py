@@ -1,0 +1,34 @@
+from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.page_text import bodies
+from bezelbook.publish.site_file import SiteFile
+from tests.publish.pages_of import pages_about
+from tests.publish.reading_html import parsed
+
+
+def test_a_rule_shows_the_cases_it_is_tested_with() -> None:
+    page = pages_about()["checks/too-much.md"]
+    assert page.all("h1")[0].text == "Too much of it"
+    assert [heading.text for heading in page.all("h3")] == ["Too much", "Nearly", "None"]
+    for words in (
+        "form: tried",
+        "The book proposes: less.",
+        "The rest of this little book",
+        "name: van",
+        "no questions",
+    ):
+        assert words in page.text
+
+
+def test_the_list_names_every_rule_with_its_sentence() -> None:
+    [item] = pages_about()["checks.md"].all("li")
+    assert "There is more of it than there is." in item.text
+    assert item.all("a")[0].attributes["href"] == "checks/too-much.html"
+
+
+def test_every_rule_of_the_book_has_a_page_with_all_its_cases(
+    worked: Knowledge, worked_files: tuple[SiteFile, ...]
+) -> None:
+    pages = bodies(worked_files)
+    for rule in worked.rules:
+        shown = [heading.text.lower() for heading in parsed(pages[f"checks/{rule.name}.md"]).all("h3")]
+        assert sorted(shown) == sorted(case["name"].lower() for case in rule.cases)

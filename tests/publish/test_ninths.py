@@ -1,0 +1,52 @@
+from bezelbook.publish.ninths import Depth, blank_ninths, depths
+from bezelbook.publish.opening import Opening
+from bezelbook.reasoning.cells import Setting
+from bezelbook.reasoning.evidence import UNCUT
+from bezelbook.reasoning.mounting import BARE
+from tests.reasoning import making
+
+MM = 1_000_000
+LATE = (("build", "late"),)
+
+
+def test_the_worked_example_is_150_at_the_duct_and_205_elsewhere(dash: Opening) -> None:
+    nine = {one.ninth: one for one in depths(dash.room, LATE)}
+    assert nine["lower-left"] == Depth("lower-left", 147 * MM, 153 * MM, "heater duct")
+    assert {one.words("mm") for name, one in nine.items() if name != "lower-left"} == {"205 mm (8.07 in) ± 3 mm"}
+    assert nine["lower-left"].both("mm") == ("150 mm ± 3 mm", "5.91 in")
+    assert nine["lower-left"].both("in") == ("5.91 in ± 3 mm", "150 mm")
+
+
+def test_a_build_that_nobody_measured_is_blank(dash: Opening) -> None:
+    nine = depths(dash.room, (("build", "early"),))
+    assert not any(one.measured for one in nine)
+    assert {one.words("mm") for one in nine} == {"not looked"}
+    assert nine[0].both("mm") == ("not looked", "")
+
+
+def test_the_shallowest_reading_names_what_stops_it() -> None:
+    deep = making.measured("deep", making.reading("depth", "155 ± 8 mm", hits="beam"))
+    near = making.measured(
+        "near",
+        making.reading("depth", "150 ± 3 mm", "upper", hits="duct"),
+        making.reading("width", "184 mm", hits="edge"),
+    )
+    by_eye = making.measured("by-eye", making.reading("depth", "90 mm", "left", tool="eye", hits="ghost"))
+    fitted = making.tried()
+    place = making.place(making.book(making.unit(), deep, near, by_eye, fitted))
+    stops = {one.ninth: one.hits for one in depths(place, ())}
+    assert (stops["left"], stops["upper"]) == ("beam", "duct")
+
+
+def test_the_blank_ninths_of_a_setting_are_those_with_an_open_end() -> None:
+    place = making.place(making.book(making.measured("m", making.reading("depth", "150 ± 3 mm", "upper", "left"))))
+    setting = Setting((), BARE, UNCUT, "aside", plugs_on=True)
+    assert blank_ninths(place, setting) == [
+        "upper-left",
+        "upper-right",
+        "centre",
+        "right",
+        "lower-left",
+        "lower",
+        "lower-right",
+    ]

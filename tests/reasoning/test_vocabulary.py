@@ -1,0 +1,88 @@
+"""Typed words as the book has them, and the phrases that point at its records."""
+
+import pytest
+
+from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, folded_words, vocabulary
+from tests.reasoning.making import CAR, HOLE, book, mount, unit, vehicle
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        ("Short-Double", "short double"),
+        ("  Hatch   2 ", "hatch 2"),
+        ("hatch gen 2", "hatch gen 2"),
+        ("hatch generation 2", "hatch gen 2"),
+        ("hatch gen2", "hatch gen 2"),
+        ("hatch mk2", "hatch gen 2"),
+        ("hatch mark II", "hatch gen 2"),
+        ("hatch Mk III", "hatch gen 3"),
+        ("2nd generation hatch", "gen 2 hatch"),
+        ("second gen hatch", "gen 2 hatch"),
+        ("the second hatch", "the second hatch"),
+        ("178×100*165", "178 x 100 x 165"),
+        ('6 1/2"', '6 1/2"'),
+        ("6 1⁄2″", '6 1/2"'),
+        ("165 +/- 1 mm", "165 ± 1 mm"),
+        ("165 ± 1mm", "165 ± 1mm"),
+        ('a "short double" please', "a short double please"),
+        ("fits?", "fits"),
+        ("165 mm.", "165 mm"),
+        ("hatch, late.", "hatch late"),
+        ("178w 100h 165d", "178 wide 100 high 165 deep"),
+        ("2din", "2 din"),
+    ],
+)
+def test_the_ways_to_write_one_thing_become_one(typed: str, words: str) -> None:
+    assert " ".join(folded_words(typed)) == words
+
+
+def test_nothing_typed_is_no_words() -> None:
+    assert folded_words(" … ") == ()
+
+
+SPLITS = {"build": {"values": {"early": {}, "late": {"also": ["facelift"]}}}}
+PLACES = {HOLE: {"kind": "plain opening", "side": "centre", "name": "radio hole", "also": ["radio"]}}
+
+
+def phrases() -> dict[str, Phrase]:
+    car = vehicle(also=["van one"], splits=SPLITS, places=PLACES)
+    found = vocabulary(
+        book(car, unit("short-double", name="short two-high", also=["slim"]), mount("kit", name="flush one"))
+    )
+    return {" ".join(phrase.words): phrase for phrase in found}
+
+
+def test_every_name_of_a_record_points_at_it() -> None:
+    found = phrases()
+    assert {words: phrase.id for words, phrase in found.items() if phrase.points == "unit"} == dict.fromkeys(
+        ("short double", "short two high", "slim"), "short-double"
+    )
+    assert {words for words, phrase in found.items() if phrase.points == "mount"} == {"kit", "flush one"}
+    assert {words for words, phrase in found.items() if phrase.points == "vehicle"} == {
+        *("small van 1", "small van", "van one", "cargo van 1", "cargo van gen 1"),
+    }
+
+
+def test_places_and_split_values_belong_to_their_vehicle() -> None:
+    found = phrases()
+    assert {words: (one.id, one.vehicle) for words, one in found.items() if one.points == "place"} == dict.fromkeys(
+        ("dash centre", "radio hole", "radio"), (HOLE, CAR)
+    )
+    assert found["facelift"] == Phrase(("facelift",), "split", "late", CAR, "build")
+
+
+def test_longer_phrases_come_first_and_none_is_empty() -> None:
+    lengths = [len(phrase.words) for phrase in vocabulary(book(vehicle(places=PLACES, splits=SPLITS), unit(name="…")))]
+    assert lengths == sorted(lengths, reverse=True)
+    assert min(lengths) >= 1
+
+
+def test_words_that_tell_nothing_are_small_words() -> None:
+    assert {"the", "in", "does", "fit"} <= FILLERS
+    assert not {"hatch", "radio", "late", "double"} & FILLERS
+
+
+def test_only_places_that_take_a_box_are_openings() -> None:
+    assert {"plain opening", "module bay", "glovebox"} <= OPENINGS
+    assert not {"door lower", "parcel shelf", "pillar"} & OPENINGS
