@@ -2,7 +2,6 @@
 
 import pytest
 
-from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.question import Question, asked, needs_asked, open_axes, usual_stacks
 from tests.reasoning.making import (
     CAR,
@@ -70,7 +69,7 @@ def test_every_build_and_every_mounting_is_a_setting() -> None:
 
 def test_the_usual_mountings_are_those_seen_here_and_those_made_for_it() -> None:
     elsewhere = {"made_for": [{"vehicle": CAR, "place": "roof"}, {"vehicle": "big-van-1", "place": HOLE}]}
-    notes: list[Tried | Measured] = [
+    notes = [
         tried("fitted", mounts=["b"]),
         tried("refused", mounts=["d"], verdict="does not"),
         tried("told", mounts=["e"], sure="told"),

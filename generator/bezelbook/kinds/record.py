@@ -4,6 +4,7 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, Strict, StringConstraints
 
+from bezelbook.values.day import Day
 from bezelbook.values.ident import Id
 
 T = TypeVar("T")
@@ -27,7 +28,7 @@ Year = Annotated[int, Field(ge=1, le=40), AsWhole]
 
 NAMES, IN_WORDS = "x-names", "x-in-words"
 # What can lie on the bench or be carried to a car.
-PARTS = ("head_unit", "speaker", "amplifier", "module", "adapter", "mount", "connector", "supply")
+PART_KINDS = ("head_unit", "speaker", "amplifier", "module", "adapter", "mount", "connector", "supply")
 
 
 def names(*kinds: str, in_words: bool = False) -> dict[str, Any]:
@@ -53,6 +54,13 @@ class Record(Part):
 def kind_of(record: type[Record]) -> str:
     """The name of the kind of record that a model reads: a kind is called as the folder its model lies in."""
     return record.__module__.split(".")[-2]
+
+
+class Dated(Record):
+    """A record that one person stands behind: a note, a decision."""
+
+    author: Id | None = Field(default=None, description="Initials or role of whose word it is. No full name.")
+    date: Day | None = Field(default=None, description="The day it was seen or settled.")
 
 
 class Named(Record):

@@ -14,7 +14,7 @@ def amplifier(**fields: Any) -> Amplifier:
 
 def test_a_name_and_where_it_comes_from_are_enough() -> None:
     four = amplifier()
-    assert (four.channels, four.ratings, four.least_load, four.inputs) == (None, (), None, ())
+    assert (four.channels, four.power, four.least_load, four.inputs) == (None, (), None, ())
 
 
 @pytest.mark.parametrize("missing", ["name", "origin"])
@@ -30,8 +30,8 @@ def test_where_one_sits_and_how_it_was_set_is_seen_on_a_car(field: str) -> None:
 
 
 def test_power_goes_with_the_load_it_was_given_into() -> None:
-    rating = amplifier(ratings=[{"watts": "75 W", "load": "4 ohm", "volts": "13.8 V"}]).ratings[0]
-    assert (rating.watts.base, rating.load.base) == (75_000_000, 4_000_000)
+    gives = amplifier(power=[{"watts": "75 W", "load": "4 ohm", "volts": "13.8 V"}]).power[0]
+    assert (gives.watts.base, gives.load.base) == (75_000_000, 4_000_000)
 
 
 def test_the_lowest_load_single_and_bridged_are_two_numbers() -> None:
@@ -48,8 +48,8 @@ def test_the_lowest_load_single_and_bridged_are_two_numbers() -> None:
         ("plugs_leave", ["left"]),
         ("plugs", ["White 20"]),
         ("channels", "4"),
-        ("ratings", [{"watts": "75 W"}]),
-        ("ratings", [{"watts": "75 V", "load": "4 ohm"}]),
+        ("power", [{"watts": "75 W"}]),
+        ("power", [{"watts": "75 V", "load": "4 ohm"}]),
         ("least_load", "2"),
         ("amplifier_class", "D"),
         ("inputs", [{"most": "16 V"}]),

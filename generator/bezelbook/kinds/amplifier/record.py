@@ -11,7 +11,7 @@ from bezelbook.values.wire_size import WireSize
 from bezelbook.values.words import Unknown
 
 
-class Rating(Part):
+class Gives(Part):
     """What one channel gives into one load."""
 
     watts: Power = Field(description="Each channel, continuous, not peak.")
@@ -49,7 +49,7 @@ class Amplifier(Named):
         default=(), description="The connectors on it, by file name.", json_schema_extra=names("connector")
     )
     channels: Count | None = Field(default=None, description="How many channels.")
-    ratings: Many[Rating] = Field(default=(), description="Power, load by load.")
+    power: Many[Gives] = Field(default=(), description="What its channels give, load by load.")
     least_load: Resistance | None = Field(default=None, description="The lowest load on one channel.")
     least_load_bridged: Resistance | Unknown | None = Field(
         default=None, description="The lowest load on two channels bridged; does not apply when they cannot be."

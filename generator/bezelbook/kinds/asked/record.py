@@ -4,7 +4,7 @@ from typing import Annotated
 
 from pydantic import Field
 
-from bezelbook.kinds.record import PARTS, AsWhole, ById, Name, Record, Text, Year, names
+from bezelbook.kinds.record import PART_KINDS, AsWhole, ById, Name, Record, Text, Year, names
 from bezelbook.values.day import Day
 from bezelbook.values.ident import Id
 
@@ -24,5 +24,5 @@ class Asked(Record):
     what: Name | None = Field(
         default=None,
         description="What was to go in: a record's file name, or words.",
-        json_schema_extra=names(*PARTS, in_words=True),
+        json_schema_extra=names(*PART_KINDS, in_words=True),
     )

@@ -5,8 +5,7 @@ from typing import Literal
 from pydantic import Field
 
 from bezelbook.kinds.pieces import Circumstances
-from bezelbook.kinds.record import Many, Name, Part, Record, Text, names
-from bezelbook.values.day import Day
+from bezelbook.kinds.record import Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Minutes
 from bezelbook.values.words import Datum, PlugView, Side
@@ -52,7 +51,7 @@ class Look(Part):
     takes: Minutes | None = Field(default=None, description="How long it should take.")
 
 
-class Decision(Record):
+class Decision(Dated):
     """What was settled in one minute, in front of the quotes."""
 
     question: Text = Field(description="The key of what was asked, as the list of findings gives it.")
@@ -81,6 +80,4 @@ class Decision(Record):
     struck: Many[Struck] = Field(default=(), description="The notes that lost.")
     look: Look | None = Field(default=None, description="Who goes and looks, at what.")
     reason: Text = Field(description="Why, in one line.")
-    author: Id | None = Field(default=None, description="Initials or role of who decided.")
-    date: Day | None = Field(default=None, description="The day it was decided.")
     reopens: Text | None = Field(default=None, description="What would open it again.")

@@ -4,7 +4,7 @@ from typing import Literal
 
 from pydantic import Field
 
-from bezelbook.kinds.record import PARTS, ById, Many, Name, Part, Record, Year, names
+from bezelbook.kinds.record import PART_KINDS, ById, Many, Name, Part, Record, Year, names
 from bezelbook.values.day import Day
 from bezelbook.values.ident import Id
 from bezelbook.values.words import Function
@@ -15,7 +15,7 @@ class Wish(Part):
 
     want: Literal["replace", "add", "keep", "remove", "mend"] = Field(description="What to do about it.")
     what: Name = Field(
-        description="With what: a record's file name, or words.", json_schema_extra=names(*PARTS, in_words=True)
+        description="With what: a record's file name, or words.", json_schema_extra=names(*PART_KINDS, in_words=True)
     )
     place: Id | None = Field(default=None, description="Where, by the vehicle's own list.")
     mounts: Many[Id] = Field(
@@ -39,5 +39,5 @@ class Job(Record):
     in_hand: Many[Id] = Field(
         default=(),
         description="Parts that are already there, by file name.",
-        json_schema_extra=names(*PARTS),
+        json_schema_extra=names(*PART_KINDS),
     )

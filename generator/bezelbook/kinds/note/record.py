@@ -11,8 +11,7 @@ from bezelbook.kinds.note.removal import RemovalSeen
 from bezelbook.kinds.note.speaker_place import BoltHoles, SideRuled, SpeakerPlaceSeen
 from bezelbook.kinds.note.state import Clips, Reason, Sizes, State
 from bezelbook.kinds.note.wiring import CavityReading, Channel, SoundSeen, SupplyFound
-from bezelbook.kinds.record import PARTS, Many, Name, Part, Record, Text, names
-from bezelbook.values.day import Day
+from bezelbook.kinds.record import PART_KINDS, Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Angle, Reading, Resistance
 from bezelbook.values.words import Circuit, Datum, Ninth, PlugView, Side, Sureness, Verdict
@@ -37,11 +36,9 @@ Room = Literal[
 ]
 
 
-class Signed(Record):
+class Signed(Dated):
     """Who wrote it and when; the form and the command fill these in."""
 
-    author: Id | None = Field(default=None, description="Initials or role of who saw it.")
-    date: Day | None = Field(default=None, description="The day it was seen.")
     job: Id | None = Field(
         default=None, description="A tag for the job, never a customer. Two notes with one tag are one job."
     )
@@ -62,7 +59,8 @@ class Tried(Fitted, Signed, State):
 
     form: Literal["tried"] = Field(description="This form: something was offered up.")
     what: Name = Field(
-        description="What was tried: a record's file name, or words.", json_schema_extra=names(*PARTS, in_words=True)
+        description="What was tried: a record's file name, or words.",
+        json_schema_extra=names(*PART_KINDS, in_words=True),
     )
     verdict: Verdict = Field(description="Whether it goes in.")
     sure: Sureness = Field(description="How you know.")
@@ -152,7 +150,7 @@ class Bench(Signed):
     """A part was looked at on the bench, no car needed."""
 
     form: Literal["bench"] = Field(description="This form: a part on the bench.")
-    part: Id = Field(description="Which part, by its file name.", json_schema_extra=names(*PARTS))
+    part: Id = Field(description="Which part, by its file name.", json_schema_extra=names(*PART_KINDS))
     readings: Many[BenchReading] = Field(default=(), description="What was measured on it.")
     circuits: Many[BenchCircuit] = Field(default=(), description="What was metered through it.")
 

@@ -4,7 +4,7 @@ from typing import Annotated
 
 from pydantic import Field
 
-from bezelbook.kinds.record import PARTS, AsWhole, Name, Record, Text, names
+from bezelbook.kinds.record import PART_KINDS, AsWhole, Name, Record, Text, names
 from bezelbook.values.day import Day
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Length
@@ -13,7 +13,7 @@ from bezelbook.values.measures import Length
 class Stock(Record):
     """A place on the shelf. Nothing counts it down: it says what it said on the day it was counted."""
 
-    thing: Id = Field(description="What lies there, by file name.", json_schema_extra=names(*PARTS))
+    thing: Id = Field(description="What lies there, by file name.", json_schema_extra=names(*PART_KINDS))
     count: Annotated[int, Field(ge=0, le=99_999), AsWhole] = Field(description="How many, each counted by itself.")
     left: Length | None = Field(default=None, description="How much is left of what comes by length.")
     place: Name | None = Field(default=None, description="Where in the shop.")
