@@ -1,7 +1,6 @@
 """The engine publishes what `bezelbook pages` writes, and shows what is wrong while somebody mends it."""
 
 import shutil
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -121,19 +120,14 @@ def test_while_serving_a_fault_is_a_page(book: Path, config: MkDocsConfig, monke
     assert "points at &lt;nowhere&gt;" in files["index.md"].content_string
 
 
-@pytest.fixture
-def packed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
-    theme = tmp_path / "packed" / "theme"
-    theme.mkdir(parents=True)
-    monkeypatch.setattr(mkdocs_plugin, "PACKED_THEME", theme)
-    return theme
-
-
 def test_our_look_is_laid_over_the_engines_where_the_settings_name_no_other(
-    book: Path, config: MkDocsConfig, packed: Path
+    book: Path, config: MkDocsConfig, root: Path, tmp_path: Path
 ) -> None:
+    before = list(config.theme.dirs)
     started(config)
-    assert str(packed) not in config.theme.dirs
-    config.theme.custom_dir = None
-    started(config)
-    assert config.theme.dirs[0] == str(packed)
+    assert config.theme.dirs == before
+    (tmp_path / "docs").mkdir()
+    (tmp_path / "mkdocs.yml").write_text("site_name: x\ntheme: {name: material}\ndocs_dir: docs\n", encoding="utf-8")
+    plain = load_config(str(tmp_path / "mkdocs.yml"))
+    started(plain)
+    assert plain.theme.dirs[0] == str(root / "site_overrides" / "theme")

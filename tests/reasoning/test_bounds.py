@@ -65,6 +65,18 @@ def test_when_the_budget_runs_out_it_does_not_say_no() -> None:
     assert len(list(Search(budget=10).leaves(impossible))) > 1
 
 
+def test_a_choice_that_a_harder_one_keeps_is_never_made() -> None:
+    nested = [OneOf((Case((Rise("a", None, size),)), Case((Rise("b", None, size),)))) for size in range(1, 40)]
+    search = Search()
+    leaves = list(search.leaves(nested))
+    assert [(leaf.at("a"), leaf.at("b")) for leaf in leaves] == [(39, 0), (0, 39)]
+    assert search.spent == 3
+
+
+def test_a_choice_without_a_case_cannot_be_kept() -> None:
+    assert not Search().consistent([OneOf(())])
+
+
 def test_strictly_more_is_more_than_the_same_and_less_than_a_nanometre_more() -> None:
     assert exactly(5) < exactly(5) + STRICT < exactly(5) + 1000 * STRICT < exactly(6)
     assert nanometres(exactly(5) + STRICT) == 5

@@ -28,7 +28,7 @@ class Said:
 
     def __init__(self, note: AnyNote, *records: Record) -> None:
         self.book: KnowledgeBase = book(TRUSTED, unit(**SIZES), *records, note)
-        self.bounds = list(claim(frame(self.book), standing(self.book, note.id), frozenset(), {}))
+        self.bounds = list(claim(frame(self.book), standing(self.book, note.id), frozenset(), split=True))
 
     def allows(self, **sizes: float) -> bool:
         """Whether rooms of these sizes in mm agree with it, named by their cell in `CELLS`."""

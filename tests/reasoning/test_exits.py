@@ -1,7 +1,7 @@
 """Where a plug may leave, for things of which nobody said it."""
 
 from bezelbook.reasoning.cells import Demand, RoomCell
-from bezelbook.reasoning.exits import every_exit, may_leave
+from bezelbook.reasoning.exits import MOST_WAYS, affordable, every_exit, may_leave
 from bezelbook.reasoning.mounting import BARE, Stack
 from bezelbook.reasoning.needs import Need, needs_of_unit
 from bezelbook.values.words import NINTHS, Ninth
@@ -31,6 +31,13 @@ def test_holes_with_nothing_in_common_leave_those_of_the_last() -> None:
 
 def test_each_thing_has_an_exit_of_its_own() -> None:
     assert len(list(every_exit({"box": [TOP], "other": [LEFT]}))) == 9
+
+
+def test_only_as_many_are_tried_out_as_somebody_would_wait_for() -> None:
+    through = {"a": [TOP], "b": [BARE], "c": [BARE], "d": [LOW]}
+    assert list(affordable(through, 1)) == ["a", "b", "c", "d"]
+    assert list(affordable(through, MOST_WAYS // 27)) == ["a", "b"]
+    assert list(affordable(through, MOST_WAYS)) == []
 
 
 def demand(need: Need, ninth: Ninth) -> Demand:

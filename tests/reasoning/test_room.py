@@ -45,11 +45,29 @@ def test_the_same_thing_fits_again_in_the_same_state_whatever_its_size() -> None
     assert seen(unit(plug_exit=None), tried(), unit="box") == "always"
 
 
+def test_among_many_things_whose_plug_may_leave_anywhere_one_that_went_in_still_does() -> None:
+    boxes = [unit(f"box-{number}", body_depth=f"{100 + number} ± 1 mm", plug_exit=None) for number in range(12)]
+    yeses = [tried(f"yes-{number}", what=f"box-{number}") for number in range(12)]
+    assert seen(*boxes, *yeses, unit="box-5") == "always"
+    assert (
+        seen(*boxes, *yeses, tried("no", what="box-5", verdict="does not", mounts=["other"]), unit="box-5") == "always"
+    )
+
+
 def test_the_same_thing_does_not_fit_again_in_the_same_state_whatever_its_size() -> None:
     blank = unit(body_width=None, body_height=None, body_depth=None, plug_and_bend=None, plug_exit=None)
     for box in (blank, unit(), unit(plug_exit=None)):
         assert seen(box, tried(verdict="does not", sure="dry-fitted"), unit="box") == "never"
         assert seen(box, tried(verdict="does not", sure="dry-fitted", reason="depth"), unit="box") == "never"
+
+
+def test_a_thing_has_one_exit_for_its_plug_whichever_note_is_about_it() -> None:
+    box, plugged = unit(plug_exit=None), {"verdict": "does not", "reason": "depth"}
+    kit = mount(presents={"ninths": ["left", "right"], "width": "190 ± 1 mm", "height": "120 ± 1 mm"})
+    stopped = [tried(ninth, where=[ninth], mounts=["kit"], **plugged) for ninth in ("left", "right")]
+    # Wherever the plug leaves, the body itself was stopped at the other ninth.
+    assert seen(kit, box, *stopped, unit="box", plugs="off", mounts=("kit",)) == "never"
+    assert seen(kit, box, stopped[0], unit="box", plugs="off", mounts=("kit",)) == "open"
 
 
 def test_another_thing_is_covered_only_if_its_largest_is_no_larger_than_the_other_s_smallest() -> None:
@@ -111,7 +129,7 @@ def test_notes_can_be_looked_at_by_what_they_say() -> None:
     assert ids(rooms.only("goes in")) == ids(rooms.fitted()) == {"yes", "spare"}
     assert ids(rooms.only("reading", "does not")) == {"no", "tape"}
     assert ids(rooms.measured()) == {"tape", "spare"}
-    assert ids(rooms.without(*rooms.only("goes in").notes)) == {"no", "tape"}
+    assert ids(rooms.agreeing(one for one in rooms.notes if one.says != "goes in")) == {"no", "tape"}
     assert not any(one.has_gap for one in rooms.fitted().notes)
 
 

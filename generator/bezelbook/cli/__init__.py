@@ -33,7 +33,7 @@ def parser() -> argparse.ArgumentParser:
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command. Exit codes: 0 every file was read; 1 a stop stands and --strict; 2 unread files; 3 wrong use."""
     if isinstance(sys.stdout, TextIOWrapper):
-        # A terminal that lacks a sign shows its code instead; in JSON that code is the sign.
+        # A terminal that lacks a sign shows its code instead.
         sys.stdout.reconfigure(errors="backslashreplace")
     try:
         given = parser().parse_args(arguments)

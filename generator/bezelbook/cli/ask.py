@@ -1,14 +1,13 @@
 """`bezelbook ask`: answers one question in words, or a file of questions, one a line."""
 
 import argparse
-import json
 import sys
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
 from bezelbook.cli.answer_text import answer_lines, choice_lines
-from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, ending, opened, warn_unread
+from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, as_json, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.pipeline import Choice, Counter
 from bezelbook.values.complaint import Wrong
@@ -42,7 +41,7 @@ def run(given: argparse.Namespace) -> int:
 
 def _one(counter: Counter, words: str, form: str) -> None:
     if form == "json":
-        print(json.dumps(counter.ask({"words": words}), ensure_ascii=False, indent=1))
+        print(as_json(counter.ask({"words": words}), indent=1))
         return
     found, took = counter.ask_words(words)
     print("\n".join([*took, *(choice_lines(found) if isinstance(found, Choice) else answer_lines(found.plain()))]))
@@ -51,7 +50,7 @@ def _one(counter: Counter, words: str, form: str) -> None:
 def _batch(counter: Counter, path: Path) -> int:
     code = 0
     for found in counter.batch(_lines(path)):
-        print(json.dumps(found, ensure_ascii=False), flush=True)
+        print(as_json(found), flush=True)
         code = WRONG_USE if "wrong" in found else code
     return code
 

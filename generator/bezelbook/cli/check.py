@@ -1,11 +1,10 @@
 """`bezelbook check`: reads the book, and says what is wrong, what cannot both be true and what looks mistyped."""
 
 import argparse
-import json
 from dataclasses import asdict
 from typing import Any
 
-from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_format, counted, opened
+from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_format, as_json, counted, opened
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.finding import Finding
 from bezelbook.pipeline import Book
@@ -56,4 +55,4 @@ def _json(book: Book) -> str:
     findings = [asdict(finding) | {"places": book.places_of(finding)} for finding in book.findings]
     complaints = [asdict(complaint) for complaint in book.loaded.complaints]
     told = {"records": len(book.loaded.records), "complaints": complaints, "findings": findings}
-    return json.dumps(told, ensure_ascii=False, indent=1)
+    return as_json(told, indent=1)

@@ -1,8 +1,10 @@
 """How a command ends: its exit codes, what every command takes, and plain words on the way out."""
 
 import argparse
+import json
 import sys
 from pathlib import Path
+from typing import Any
 
 from bezelbook.pipeline import Book, open_book
 from bezelbook.values.complaint import Wrong
@@ -60,6 +62,16 @@ def fail(message: str) -> int:
     """Say what was wrong with the call and give its exit code."""
     print(f"bezelbook: {message}", file=sys.stderr)
     return WRONG_USE
+
+
+def as_json(data: Any, indent: int | None = None) -> str:
+    """Data for a program; signs that whoever reads the output could not be sent are spelled as their codes."""
+    text = json.dumps(data, ensure_ascii=False, indent=indent)
+    try:
+        text.encode(sys.stdout.encoding or "utf-8")
+    except UnicodeEncodeError:
+        return json.dumps(data, indent=indent)
+    return text
 
 
 def counted(number: int, thing: str) -> str:

@@ -203,13 +203,20 @@ def _lift(branch: Leaf, rise: Rise) -> bool:
 
 
 def _first_broken(branch: Leaf) -> Either | OneOf | None:
+    """An either that is broken, else the choice that asks for the most lifting: it often keeps the others as well."""
     for either in branch.eithers:
         if not any(map(branch.holds, either.options)):
             return either
-    for choice in branch.choices:
-        if not any(map(branch.fits, choice.cases)):
-            return choice
-    return None
+    broken = (choice for choice in branch.choices if not any(map(branch.fits, choice.cases)))
+    return max(broken, key=lambda choice: _least_lift(branch, choice), default=None)
+
+
+def _least_lift(branch: Leaf, choice: OneOf) -> int:
+    lifts = (
+        max((branch.at(rise.under) + rise.by - branch.at(rise.over) for rise in case.rises), default=0)
+        for case in choice.cases
+    )
+    return min(lifts, default=0)
 
 
 def _ways_out(branch: Leaf, broken: Either | OneOf) -> tuple[Case, ...]:

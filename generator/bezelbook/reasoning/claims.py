@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from itertools import product
 from math import prod
+from types import MappingProxyType
 from typing import get_args
 
 from bezelbook.kinds.note.record import Measured, RoomReading, Tried
@@ -30,6 +31,7 @@ from bezelbook.values.words import NINTHS, Ninth
 
 # A note that leaves more ways open than this keeps only what it says outright: still true, merely less.
 MOST_CASES = 81
+NO_EXITS: Mapping[str, Ninth] = MappingProxyType({})
 LOOMS: tuple[Loom, ...] = get_args(Loom)
 NEED_BY_REASON = {
     "depth": ("depth", "plug"),
@@ -41,13 +43,18 @@ NEED_BY_REASON = {
 
 
 def claim(
-    frame: Frame, standing: Standing, varying: frozenset[str], exits: Mapping[str, Ninth] | None = None
+    frame: Frame,
+    standing: Standing,
+    varying: frozenset[str],
+    exits: Mapping[str, Ninth] = NO_EXITS,
+    *,
+    split: bool = False,
 ) -> tuple[Constraint, ...]:
     """The bounds that a standing note sets; none when it says nothing that could be compared.
 
     The sizes of a part whose key is in `varying` are numbers of their own, shared by all notes about it; for any other,
     the end of its ± at which the note is certainly true is used. Where nobody said how a plug leaves, `exits` may say
-    it for a part, and else it may be any way; without `exits` at all that plug is left out of what went in.
+    it for a part; else every way is a case if `split`, and if not that plug is left out of what went in.
     """
     note = standing.note
     if standing.stack is None:
@@ -56,8 +63,8 @@ def claim(
     if isinstance(note, Measured):
         return one_of(case for setting in settings for case in _readings(frame, note, setting))
     needs = needs_of_note(frame.book, note)
-    needs = replace(needs, exit=needs.exit or (exits or {}).get(needs.key))
-    ways = [way for setting in settings for way in _ways(frame, note, needs, setting, split=exits is not None)]
+    needs = replace(needs, exit=needs.exit or exits.get(needs.key))
+    ways = [way for setting in settings for way in _ways(frame, note, needs, setting, split=split)]
     if standing.says == "goes in":
         return one_of(Case(fit(way.met, needs, varying) + way.rises, way.eithers) for way in ways)
     return _refused(note, needs, varying, ways)

@@ -157,7 +157,10 @@ def _unsaid(place: Place, question: Asked) -> Iterator[Condition]:
         if filled is None:
             continue
         reading, words = filled
-        rooms = (Rooms(account.frame, (*account.without(one).notes, reading)) for account in place.accounts)
+        rooms = (
+            account.agreeing((*(other for other in account.notes if other is not one), reading))
+            for account in place.accounts
+        )
         if all(outlook(room, question.needs, question.settings) == "always" for room in rooms):
             yield Condition(
                 f"the note {one.note.id} was made {words}", f"ask its author ({one.note.author or 'not signed'})"

@@ -9,6 +9,22 @@ from bezelbook.reasoning.needs import Needs
 from bezelbook.values.words import NINTHS, Ninth
 
 Exits = Mapping[str, Ninth]
+# With more, an answer would take longer than anybody waits at the counter.
+MOST_WAYS = 600
+
+
+def affordable(through: Mapping[str, Sequence[Stack]], cost: int) -> dict[str, Sequence[Stack]]:
+    """The first of these things whose exits can be tried out, each with every other, at this cost a way.
+
+    To leave a thing out is to know less, never to say what is not so.
+    """
+    ways, found = cost, dict[str, Sequence[Stack]]()
+    for key, stacks in through.items():
+        ways *= len(_behind_all(stacks))
+        if ways > MOST_WAYS:
+            break
+        found[key] = stacks
+    return found
 
 
 def every_exit(through: Mapping[str, Sequence[Stack]]) -> Iterator[Exits]:

@@ -1,21 +1,21 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nearest, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
-from bezelbook.reasoning.claims import claim, fit, misfit, one_of
+from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
-from bezelbook.reasoning.exits import Exits, every_exit, may_leave
+from bezelbook.reasoning.exits import Exits, affordable, every_exit, may_leave
 from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
-from bezelbook.reasoning.needs import NEEDS, Need, Needs, needs_of_note
-from bezelbook.values.words import Ninth
+from bezelbook.reasoning.needs import NEEDS, Need, Needs
+from bezelbook.reasoning.told import Told
 
 Outlook = Literal["always", "never", "open"]
 
@@ -32,10 +32,15 @@ class Rooms:
     notes: tuple[Standing, ...]
     assumed: tuple[Constraint, ...] = ()
     through: tuple[Stack, ...] = ()
+    told: Told | None = field(default=None, compare=False)
+
+    @cached_property
+    def _told(self) -> Told:
+        return self.told or Told(self.frame)
 
     @cached_property
     def _tried(self) -> dict[Standing, Needs]:
-        return {one: needs_of_note(self.frame.book, one.note) for one in self.notes if isinstance(one.note, Tried)}
+        return {one: needs for one in self.notes if (needs := self._told.needs(one))}
 
     @cached_property
     def parts(self) -> dict[str, Needs]:
@@ -49,23 +54,32 @@ class Rooms:
     @cached_property
     def _varying(self) -> frozenset[str]:
         """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
-        return self._said_both_ways(lambda _, needs: not needs.exact)
-
-    @cached_property
-    def _leaving(self) -> frozenset[str]:
-        """The parts of which nobody said where the plug leaves, though notes say both yes and no of them plugged."""
-        return self._said_both_ways(lambda one, needs: needs.exit is None and one.plugs_on and one.stack is not None)
-
-    def _said_both_ways(self, counts: Callable[[Standing, Needs], bool]) -> frozenset[str]:
-        said = {(needs.key, one.says) for one, needs in self._tried.items() if counts(one, needs)}
+        said = {(needs.key, one.says) for one, needs in self._tried.items() if not needs.exact}
         return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
 
+    @cached_property
+    def _leaving(self) -> tuple[str, ...]:
+        """The parts of which nobody said where the plug leaves, though it matters twice, and once to a no."""
+        plugged = [(one, needs) for one, needs in self._tried.items() if one.plugs_on and one.stack is not None]
+        said = [(needs.key, one.says) for one, needs in plugged if needs.exit is None]
+        keys = Counter(key for key, _ in said)
+        return tuple(sorted(key for key, times in keys.items() if times > 1 and (key, "does not") in said))
+
     def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
-        """Every way in which the plugs of those parts, and of the part asked about, may leave."""
-        through = {key: self._fitted_through(key) for key in self._leaving}
+        """Every way in which the plugs of the part asked about, and of those parts, may leave."""
+        through: dict[str, list[Stack]] = {}
         if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
             through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
-        return every_exit(through)
+        for key in self._leaving:
+            through.setdefault(key, self._fitted_through(key))
+        return every_exit(affordable(through, len(self.notes)))
+
+    @cached_property
+    def _tries_exits(self) -> bool:
+        """Whether it can be tried out where the plugs of all that went in may have left."""
+        yeses = {needs.key for one, needs in self._tried.items() if one.says == "goes in" and needs.exit is None}
+        through = {key: stacks for key in sorted(yeses) if (stacks := self._fitted_through(key))}
+        return len(affordable(through, 1)) == len(through)
 
     def _fitted_through(self, key: str) -> list[Stack]:
         return [one.stack for one, needs in self._tried.items() if needs.key == key and one.stack is not None]
@@ -73,16 +87,9 @@ class Rooms:
     def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
         return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
 
-    @cached_property
-    def _claimed(self) -> dict[tuple[frozenset[str], frozenset[tuple[str, Ninth]]], list[Constraint]]:
-        return {}
-
-    def _claims(self, varying: frozenset[str], exits: Exits) -> list[Constraint]:
-        """The notes' bounds; they are asked for again and again, so each set is made once."""
-        key = varying, frozenset(exits.items())
-        if key not in self._claimed:
-            self._claimed[key] = [bound for one in self.notes for bound in claim(self.frame, one, varying, exits)]
-        return self._claimed[key]
+    def _claims(self, varying: frozenset[str], exits: Exits) -> Iterator[Constraint]:
+        for one in self.notes:
+            yield from self._told.claim(one, varying, exits, split=self._tries_exits)
 
     def _system(
         self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits
@@ -126,16 +133,20 @@ class Rooms:
 
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
-        base = (bound for one in self.notes for bound in claim(self.frame, one, self._varying))
+        base = (bound for one in self.notes for bound in self._told.claim(one, self._varying, {}, split=False))
         constraints = [*base, *self.assumed]
         seen = set(_cells(constraints)) | set(cells)
         vary = tuple(self.parts[key] for key in sorted(self._varying))
         system = constraints + structure(seen, self._stacks((setting.stack,)), vary)
         return list(Search(eager=eager).leaves(system))
 
+    def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
+        """The rooms that agree with these notes instead, nothing assumed."""
+        return Rooms(self.frame, tuple(notes), told=self._told)
+
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
-        return Rooms(self.frame, tuple(one for one in self.notes if one.says in says))
+        return self.agreeing(one for one in self.notes if one.says in says)
 
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
@@ -143,11 +154,7 @@ class Rooms:
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
-        return Rooms(self.frame, tuple(one for one in self.notes if one.says == "reading" or one.has_gap))
-
-    def without(self, *notes: Standing) -> "Rooms":
-        """The rooms that agree with all notes but these."""
-        return Rooms(self.frame, tuple(one for one in self.notes if one not in notes))
+        return self.agreeing(one for one in self.notes if one.says == "reading" or one.has_gap)
 
 
 @dataclass(frozen=True)
@@ -168,8 +175,9 @@ class Place:
 
         One account means that nothing is argued over here.
         """
-        sets = maximal_consistent(self.evidence.standing, lambda notes: Rooms(self.frame, notes).possible)
-        return tuple(Rooms(self.frame, notes) for notes in sets)
+        rooms = self.all_notes
+        sets = maximal_consistent(rooms.notes, lambda notes: rooms.agreeing(notes).possible)
+        return tuple(map(rooms.agreeing, sets))
 
 
 def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outlook:
@@ -181,9 +189,7 @@ def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outloo
         return "open"
     if all(always_fits(rooms, needs, setting) for setting in settings):
         return "always"
-    if not any(rooms.takes(needs, setting) for setting in settings):
-        return "never"
-    return "open"
+    return "open" if any(rooms.takes(needs, setting) for setting in settings) else "never"
 
 
 def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:

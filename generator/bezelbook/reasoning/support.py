@@ -34,4 +34,4 @@ def support(place: Place, question: Asked, view: Outlook) -> Support:
 
 
 def _shows(rooms: Rooms, notes: tuple[Standing, ...], question: Asked, view: Outlook) -> bool:
-    return outlook(Rooms(rooms.frame, notes), question.needs, question.settings) == view
+    return outlook(rooms.agreeing(notes), question.needs, question.settings) == view

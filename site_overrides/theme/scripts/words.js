@@ -191,7 +191,7 @@ bezelbook.words = (() => {
   // The words that ask a question again, in full; they read as the same question.
   function again({ vehicle, place, splits, year, mounts, unit, sizes }) {
     const typed = WIDTH_FIRST.filter((need) => sizes[need]);
-    const plain = typed.length === 3 || (typed.length === 1 && sizes.depth);
+    const plain = typed.length === 3 || (typed.length === 1 && sizes.depth && !unit);
     const size = plain ? typed.map((need) => sizes[need].typed).join(" x ") : typed.map((need) => `${need} ${sizes[need].typed}`).join(" ");
     const said = [vehicle, place, ...Object.values(splits), year ? `year ${year}` : "", ...(mounts || []), unit || "", size];
     return said.filter(Boolean).map(spoken).join(" ");
