@@ -9,7 +9,7 @@ from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import loose_notes
 from bezelbook.publish.page_text import page_file
-from bezelbook.publish.record_pages import PART_HEADINGS
+from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.wording import counted
@@ -52,9 +52,9 @@ def _parts(book: KnowledgeBase, named: Mentions) -> SiteFile:
 def _others(book: KnowledgeBase, to: Links) -> Iterator[tuple[str, str, list[tuple[Named, str, str]]]]:
     """Each other kind of part that the book has any of: its anchor, its heading, and its records."""
     for kind, heading in PART_HEADINGS.items():
-        records = [one for one in book.records.get(kind, {}).values() if isinstance(one, Named)]
+        records = [(one, to.record(kind, one.id), _also(one)) for one in parts_of(book, kind)]
         if records:
-            yield f"{kind}s", heading, [(one, to.record(kind, one.id), _also(one)) for one in records]
+            yield f"{kind}s", heading, records
 
 
 def _times(number: int) -> str:

@@ -52,9 +52,12 @@ class Listed:
 def part_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
     """One page a connector, speaker, amplifier, module, adapter and supply."""
     for kind in PART_HEADINGS:
-        for record in book.records.get(kind, {}).values():
-            if isinstance(record, Named):
-                yield _part(book, kind, record)
+        yield from (_part(book, kind, record) for record in parts_of(book, kind))
+
+
+def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
+    """The parts of one kind, in order of id."""
+    return tuple(record for record in book.records.get(kind, {}).values() if isinstance(record, Named))
 
 
 def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
