@@ -5,6 +5,7 @@ from pydantic import Field, TypeAdapter, ValidationError
 
 from bezelbook.kinds.pieces import Circumstances, Filter, HolePattern, InAWord, MadeFor, Screws
 from bezelbook.kinds.record import Part
+from bezelbook.values.ident import ID_PATTERN
 
 
 class Way(Part):
@@ -40,6 +41,15 @@ def test_an_editor_offers_the_words_and_the_fields() -> None:
     words, fields = WAYS.json_schema()["anyOf"]
     assert words == {"type": "string", "enum": ["passes", "tapped"]}
     assert fields == {"$ref": "#/$defs/Way"}
+
+
+def test_a_word_is_held_to_what_its_field_is_held_to() -> None:
+    made: TypeAdapter[MadeFor] = TypeAdapter(Annotated[MadeFor, InAWord("vehicle")])
+    assert made.validate_python("compact-hatch-2").vehicle == "compact-hatch-2"
+    word, _ = made.json_schema()["anyOf"]
+    assert word == {"type": "string", "pattern": ID_PATTERN}
+    with pytest.raises(ValidationError, match="vehicle"):
+        made.validate_python("The hatch")
 
 
 def test_a_thing_may_be_made_for_a_whole_vehicle() -> None:

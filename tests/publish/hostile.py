@@ -82,7 +82,7 @@ def _others() -> tuple[Record, ...]:
             "question": words(8),
             "decided": "go and look",
             "reason": words(0),
-            "weighed": [{"note": "went-in", "said": words(3)}],
+            "notes": [{"note": "went-in", "said": words(3)}],
             "look": {"what": words(8)},
         },
         "questions": {"words": words(8), "what": words(1)},

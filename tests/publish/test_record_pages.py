@@ -127,7 +127,7 @@ def test_what_is_counted_stands_on_one_page_and_leads_to_the_thing() -> None:
 
 def test_what_was_settled_quotes_what_was_weighed() -> None:
     weighed = [{"note": "a", "said": "170 does not"}, {"note": "gone-note"}]
-    settled = {"question": "which kit", "decided": "go and look", "reason": "Two kits.", "weighed": weighed}
+    settled = {"question": "which kit", "decided": "go and look", "reason": "Two kits.", "notes": weighed}
     note = making.record("notes", "a", {"form": "seen", **at()})
     page = pages_about(making.vehicle(), note, making.record("decisions", "kit", settled))["decisions.md"]
     assert page.all("h2")[0].attributes["id"] == "decision-kit"

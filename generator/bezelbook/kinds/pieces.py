@@ -13,6 +13,8 @@ from bezelbook.values.clock import Clock
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Capacitance, Frequency, Length, Size
 
+_RULES_OF_A_WORD = ("type", "enum", "pattern", "minLength", "maxLength")
+
 Presence = Literal["there", "not there", "not looked"]
 
 
@@ -27,8 +29,8 @@ class InAWord:
 
     def __get_pydantic_json_schema__(self, schema: CoreSchema, handler: GetJsonSchemaHandler) -> JsonSchemaValue:
         whole = handler(schema)
-        words = handler.resolve_ref_schema(whole)["properties"][self.field]
-        return {"anyOf": [{"type": "string", "enum": words["enum"]}, whole]}
+        word = handler.resolve_ref_schema(whole)["properties"][self.field]
+        return {"anyOf": [{rule: word[rule] for rule in _RULES_OF_A_WORD if rule in word}, whole]}
 
     def _spelled_out(self) -> Callable[[object], object]:
         return lambda value: {self.field: value} if isinstance(value, str) else value
@@ -40,6 +42,9 @@ class MadeFor(Part):
     vehicle: Id = Field(description="Which vehicle.", json_schema_extra=names("vehicle"))
     place: Id | None = Field(default=None, description="Which place in it, where that matters.")
     splits: ById[Id] = Field(default={}, description="Which builds, where that matters.")
+
+
+MadeForAny = Annotated[MadeFor, InAWord("vehicle")]
 
 
 class HolePattern(Part):

@@ -41,6 +41,11 @@ def test_a_shell_that_nobody_looked_at_and_one_without_a_key_are_two_things() ->
     assert connector(keying=[{"kind": "rib"}, {"kind": "key letter", "reads": "A"}]).keying != "not there"
 
 
+def test_a_latch_and_a_key_may_be_a_word_alone() -> None:
+    assert connector(latch="lever") == connector(latch={"kind": "lever"})
+    assert connector(keying=["rib"]) == connector(keying=[{"kind": "rib"}])
+
+
 def test_one_line_tells_it_from_its_double() -> None:
     double = {"connector": "square-24-offset", "difference": "Rib on the other side."}
     assert connector(looks_like=[double]).looks_like[0].difference == "Rib on the other side."

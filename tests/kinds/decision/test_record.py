@@ -20,7 +20,7 @@ def decision(**fields: Any) -> Decision:
 
 def test_a_question_what_was_decided_and_why_are_enough() -> None:
     made = decision()
-    assert (made.weighed, made.read_as, made.struck, made.look, made.author, made.date) == (
+    assert (made.notes, made.read_as, made.struck, made.look, made.author, made.date) == (
         (),
         (),
         (),
@@ -61,8 +61,8 @@ def test_a_look_has_something_to_look_at() -> None:
     [
         ("decided", "approved"),
         ("decided", "newest wins"),
-        ("weighed", ["a"]),
-        ("weighed", [{"said": "170 does not."}]),
+        ("notes", ["A note"]),
+        ("notes", [{"said": "170 does not."}]),
         ("differs", ["it depends"]),
         ("read_as", [{"mounts": ["proud-kit"]}]),
         ("read_as", [{"note": "a", "verdict": "goes in"}]),

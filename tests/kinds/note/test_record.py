@@ -101,8 +101,8 @@ def test_a_note_says_its_verdict_and_how_sure_in_shop_words(verdict: str, sure: 
         ("seen", "photos", "one.jpg"),
         ("metered", "sure", "certain"),
         ("metered", "channels", [{"band": "low"}]),
-        ("bench", "circuits", [{"circuit": "red", "does": "passes"}]),
-        ("bench", "circuits", [{"circuit": "constant", "does": "yes"}]),
+        ("bench", "circuits", {"red": "passes"}),
+        ("bench", "circuits", {"constant": "yes"}),
     ],
 )
 def test_a_field_says_which_value_it_does_not_take(form: str, field: str, wrong: object) -> None:
@@ -125,6 +125,9 @@ def test_a_bench_note_may_be_words_alone() -> None:
 
 
 def test_a_bench_note_may_contradict_what_an_adapter_s_record_says_of_a_circuit() -> None:
-    loaded = note("bench", part="late-t", circuits=[{"circuit": "accessory", "does": "not there"}])
+    loaded = note("bench", part="late-t", circuits={"accessory": "not there", "constant": {"does": "passes"}})
     assert isinstance(loaded, Bench)
-    assert (loaded.circuits[0].circuit, loaded.circuits[0].does) == ("accessory", "not there")
+    assert {circuit: said.does for circuit, said in loaded.circuits.items()} == {
+        "accessory": "not there",
+        "constant": "passes",
+    }

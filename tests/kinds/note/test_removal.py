@@ -24,6 +24,13 @@ def test_pieces_and_moves_keep_their_order() -> None:
     assert off(pull=["inward", "rearward"]).pull == ("inward", "rearward")
 
 
+def test_a_piece_a_tool_and_what_comes_first_may_be_a_name_alone() -> None:
+    assert RemovalSeen.model_validate({"pieces": ["centre-bezel"]}).pieces == (off(),)
+    bezel = off(first=["upper-strip"], tools=["7 mm socket"], fasteners=["white sail clip"])
+    assert (bezel.first[0].piece, bezel.first[0].why) == ("upper-strip", None)
+    assert (bezel.tools[0].tool, bezel.fasteners[0].kind) == ("7 mm socket", "white sail clip")
+
+
 def test_a_habit_is_told_from_a_must() -> None:
     first = off(first=[{"piece": "glovebox", "why": "habit"}, {"piece": "upper-strip", "why": "overlap"}]).first
     assert [one.why for one in first] == ["habit", "overlap"]
@@ -48,7 +55,7 @@ def test_a_piece_near_a_restraint_carries_the_word_and_nothing_to_do_about_it(fi
         (PieceOff, {**PIECE, "took": 3}),
         (PieceOff, {**PIECE, "cup": 0}),
         (PieceOff, {**PIECE, "clips_lost": -1}),
-        (First, {"piece": "glovebox"}),
+        (First, {"why": "habit"}),
         (First, {"piece": "glovebox", "why": "because"}),
         (Fasteners, {"count": 4}),
         (Fasteners, {"kind": "screw", "length": 12}),

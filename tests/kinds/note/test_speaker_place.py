@@ -14,7 +14,7 @@ def test_nothing_has_to_be_seen() -> None:
 
 
 def test_assumed_is_not_measured() -> None:
-    assumed, measured = (SideRuled.model_validate({"other_side": f"same, {how}"}) for how in ("assumed", "measured"))
+    assumed, measured = (SideRuled.model_validate({"other_side": f"{how} the same"}) for how in ("assumed", "measured"))
     assert assumed != measured
 
 

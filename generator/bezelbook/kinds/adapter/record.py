@@ -6,7 +6,7 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from bezelbook.kinds.circuits import ByCircuit, Does
-from bezelbook.kinds.pieces import InAWord, MadeFor
+from bezelbook.kinds.pieces import InAWord, MadeForAny
 from bezelbook.kinds.record import AsWhole, ById, Count, Many, Name, Named, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Current, Length, Power, Resistance, Voltage
@@ -114,7 +114,7 @@ class Adapter(Named):
         description="Modules it cannot do without, by file name; not needed when it works alone.",
         json_schema_extra=names("module"),
     )
-    made_for: Many[MadeFor] = Field(default=(), description="The vehicles and builds it is for.")
+    made_for: Many[MadeForAny] = Field(default=(), description="The vehicles and builds it is for.")
     looks_like: Many[LooksLike] = Field(default=(), description="What it must not be confused with.")
     known_faults: Many[Text] = Field(default=(), description="What is wrong with it as it comes out of its bag.")
     resistor: LoadResistor | Unknown | None = Field(default=None, description="The load in it, if it has one.")

@@ -4,6 +4,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from bezelbook.kinds.pieces import InAWord
 from bezelbook.kinds.record import AsWhole, Count, Many, Name, Named, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Size
@@ -62,9 +63,9 @@ class LooksLike(Part):
 class Connector(Named):
     """A connector as it lies in the hand. What its cavities carry is seen car by car, so it stands in notes."""
 
-    shell: Literal[
-        "single row", "two-row block", "square", "stepped", "T", "round", "D", "coaxial", "optical", "other"
-    ] = Field(description="The shape of its face.")
+    shell: Literal["long", "two-row block", "square", "stepped", "T", "round", "D", "coaxial", "optical", "other"] = (
+        Field(description="The shape of its face; long is a single flat row.")
+    )
     side: PlugSide | None = Field(
         default=None, description="Which half was looked at: the plug on the car's loom, or the one in the radio."
     )
@@ -77,10 +78,12 @@ class Connector(Named):
         default=None, description="How many of them had a terminal in the one that was counted."
     )
     terminals: Terminals | None = Field(default=None, description="The metal in the cavities.")
-    keying: Unknown | Many[Key] | None = Field(
+    keying: Unknown | Many[Annotated[Key, InAWord("kind")]] | None = Field(
         default=None, description="Every key on it; not there when somebody looked and it has none."
     )
-    latch: Latch | Unknown | None = Field(default=None, description="What holds it in; not there when nothing does.")
+    latch: Annotated[Latch, InAWord("kind")] | Unknown | None = Field(
+        default=None, description="What holds it in; not there when nothing does."
+    )
     secondary_lock: Literal["there", "not there"] | None = Field(
         default=None, description="A second lock that holds the terminals in the shell."
     )

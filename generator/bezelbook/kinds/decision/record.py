@@ -1,10 +1,10 @@
 """A decision: what the team settled about notes that could not all be true, why, and what would open it again."""
 
-from typing import Literal
+from typing import Annotated, Literal
 
 from pydantic import Field
 
-from bezelbook.kinds.pieces import Circumstances
+from bezelbook.kinds.pieces import Circumstances, InAWord
 from bezelbook.kinds.record import Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Minutes
@@ -55,7 +55,7 @@ class Decision(Dated):
     """What was settled in one minute, in front of the quotes."""
 
     question: Text = Field(description="The key of what was asked, as the list of findings gives it.")
-    weighed: Many[Weighed] = Field(default=(), description="The notes that were on the table.")
+    notes: Many[Annotated[Weighed, InAWord("note")]] = Field(default=(), description="The notes that were weighed.")
     decided: Literal["both true", "one stands", "go and look", "same job twice", "no problem"] = Field(
         description="Both true: say what differs. One stands: say which are struck. Go and look: say who, at what."
     )

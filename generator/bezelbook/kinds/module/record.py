@@ -4,8 +4,8 @@ from typing import Literal
 
 from pydantic import Field
 
-from bezelbook.kinds.circuits import ByFunction
-from bezelbook.kinds.pieces import MadeFor
+from bezelbook.kinds.circuits import ByCircuit, ByFunction
+from bezelbook.kinds.pieces import MadeForAny
 from bezelbook.kinds.record import Many, Name, Named, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Current, Minutes, Size, Voltage
@@ -15,7 +15,6 @@ from bezelbook.values.words import Circuit, Unknown
 class Output(Part):
     """One circuit that it makes."""
 
-    circuit: Circuit = Field(description="Which circuit.")
     volts: Voltage | None = Field(default=None, description="At which level.")
     most: Current | None = Field(default=None, description="The most it gives; what draws more wants a relay.")
 
@@ -33,14 +32,14 @@ class Module(Named):
     module_kind: Literal["data", "digital audio", "wheel buttons", "camera", "chime"] = Field(
         description="What sort of module."
     )
-    made_for: Many[MadeFor] = Field(default=(), description="The vehicles and builds it is for.")
+    made_for: Many[MadeForAny] = Field(default=(), description="The vehicles and builds it is for.")
     needs_adapter: Many[Id] | Unknown | None = Field(
         default=None,
         description="Adapters it cannot do without, by file name; not needed when it plugs in by itself.",
         json_schema_extra=names("adapter"),
     )
     needs: Many[Circuit] = Field(default=(), description="The circuits it wants from the car.")
-    outputs: Many[Output] = Field(default=(), description="The circuits it makes.")
+    outputs: ByCircuit[Output] = Field(default={}, description="The circuits it makes, and how much of each.")
     keeps: ByFunction[Literal["kept", "partly", "lost", "not looked", "does not apply"]] = Field(
         default={}, description="What goes on working with it, function by function."
     )

@@ -3,18 +3,20 @@
 from typing import Annotated, Literal
 
 from pydantic import Field
+from typing_extensions import TypeAliasType
 
-from bezelbook.kinds.circuits import Does
+from bezelbook.kinds.circuits import ByCircuit, Does
 from bezelbook.kinds.note.fitting import Fitted, FunctionWords, LoadResistor, Took, Used
 from bezelbook.kinds.note.opening import Control, OpeningSeen
 from bezelbook.kinds.note.removal import RemovalSeen
 from bezelbook.kinds.note.speaker_place import BoltHoles, SideRuled, SpeakerPlaceSeen
 from bezelbook.kinds.note.state import Clips, Reason, Sizes, State
 from bezelbook.kinds.note.wiring import CavityReading, Channel, SoundSeen, SupplyFound
+from bezelbook.kinds.pieces import InAWord
 from bezelbook.kinds.record import PART_KINDS, Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Angle, Reading, Resistance
-from bezelbook.values.words import Circuit, Datum, Ninth, PlugView, Side, Sureness, Verdict
+from bezelbook.values.words import Datum, Ninth, PlugView, Side, Sureness, Verdict
 
 Tool = Literal["caliper", "depth gauge", "tape", "wire", "template", "putty", "test box", "eye"]
 Room = Literal[
@@ -141,9 +143,11 @@ class BenchReading(Part):
 class BenchCircuit(Part):
     """One circuit of an adapter, metered from end to end."""
 
-    circuit: Circuit = Field(description="Which circuit.")
     does: Does = Field(description="What becomes of it, in the words that an adapter's record uses.")
-    ohms: Resistance | None = Field(default=None, description="What the meter said from end to end.")
+    ohms: Resistance | Literal["open"] | None = Field(default=None, description="What the meter said from end to end.")
+
+
+CircuitMetered = TypeAliasType("CircuitMetered", Annotated[BenchCircuit, InAWord("does")])
 
 
 class Bench(Signed):
@@ -152,7 +156,9 @@ class Bench(Signed):
     form: Literal["bench"] = Field(description="This form: a part on the bench.")
     part: Id = Field(description="Which part, by its file name.", json_schema_extra=names(*PART_KINDS))
     readings: Many[BenchReading] = Field(default=(), description="What was measured on it.")
-    circuits: Many[BenchCircuit] = Field(default=(), description="What was metered through it.")
+    circuits: ByCircuit[CircuitMetered] = Field(
+        default={}, description="What was metered through it, written as in an adapter's record."
+    )
 
 
 class After(Fitted, Signed, State):
@@ -164,7 +170,7 @@ class After(Fitted, Signed, State):
     times: Many[Took] = Field(default=(), description="Minutes by scope.")
     clips: Many[Clips] = Field(default=(), description="Clips handled and lost, by type.")
     resistors: Many[LoadResistor] = Field(default=(), description="Load resistors used.")
-    used: Many[Used] = Field(default=(), description="What was used up.")
+    used: Many[Annotated[Used, InAWord("what")]] = Field(default=(), description="What was used up.")
     settings: Text | None = Field(default=None, description="Module settings as left.")
     firmware: Name | None = Field(default=None, description="Firmware of the radio or module as fitted.")
     stowed: Name | None = Field(default=None, description="Where a module or the loom was put.")

@@ -4,6 +4,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from bezelbook.kinds.pieces import InAWord
 from bezelbook.kinds.record import AsWhole, Count, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Length, Minutes
@@ -36,8 +37,8 @@ class First(Part):
     """A piece that has to be off before this one."""
 
     piece: Id = Field(description="Which piece.")
-    why: Literal["overlap", "reach", "cable", "screw", "habit"] = Field(
-        description="Habit is no must: it was done in that order and nothing asked for it."
+    why: Literal["overlap", "reach", "cable", "screw", "habit"] | None = Field(
+        default=None, description="Habit is no must: it was done in that order and nothing asked for it."
     )
 
 
@@ -55,8 +56,8 @@ class PieceOff(Part):
     """One piece, as it came off."""
 
     piece: Id = Field(description="Which piece, by the vehicle's own list.")
-    first: Many[First] = Field(default=(), description="What has to be off before it.")
-    fasteners: Many[Fasteners] = Field(default=(), description="What holds it.")
+    first: Many[Annotated[First, InAWord("piece")]] = Field(default=(), description="What has to be off before it.")
+    fasteners: Many[Annotated[Fasteners, InAWord("kind")]] = Field(default=(), description="What holds it.")
     hidden: Text | None = Field(default=None, description="A fixing nobody would find.")
     lead_edge: Literal["front", "rear", "top", "bottom", "left", "right"] | None = Field(
         default=None, description="Which edge to start at."
@@ -66,7 +67,7 @@ class PieceOff(Part):
     plugs: Many[Name] = Field(
         default=(), description="Plugs to undo.", json_schema_extra=names("connector", in_words=True)
     )
-    tools: Many[ToolUsed] = Field(default=(), description="Tools it wants.")
+    tools: Many[Annotated[ToolUsed, InAWord("tool")]] = Field(default=(), description="Tools it wants.")
     safety: Safety | None = Field(
         default=None, description="What could hurt someone here; the vehicle's service information rules."
     )
@@ -84,5 +85,7 @@ class RemovalSeen(Part):
     lies_over: Many[Overlap] = Field(default=(), description="Which piece lies over which.")
     shares_screw: Many[Id] = Field(default=(), description="Pieces held by one and the same screw.")
     hidden: Text | None = Field(default=None, description="A fixing nobody would find.")
-    fasteners: Many[Fasteners] = Field(default=(), description="What holds it.")
-    pieces: Many[PieceOff] = Field(default=(), description="Each piece that came off, in the order it did.")
+    fasteners: Many[Annotated[Fasteners, InAWord("kind")]] = Field(default=(), description="What holds it.")
+    pieces: Many[Annotated[PieceOff, InAWord("piece")]] = Field(
+        default=(), description="Each piece that came off, in the order it did."
+    )

@@ -11,7 +11,7 @@ from bezelbook.values.ident import Id
 from bezelbook.values.measures import Resistance
 from bezelbook.values.words import Unknown
 
-OtherSide = Literal["same, measured", "same, assumed", "not the same"]
+OtherSide = Literal["measured the same", "assumed the same", "not the same"]
 
 
 class BoltHoles(Part):
@@ -53,7 +53,7 @@ class FactorySpeaker(Part):
         default=None, description="Whether speaker and bracket are one moulding."
     )
     impedance: Resistance | None = Field(default=None, description="As printed on it.")
-    dc_resistance: Resistance | None = Field(
+    dc_resistance: Resistance | Literal["open"] | None = Field(
         default=None, description="As a meter reads across it; a tweeter behind a capacitor reads open."
     )
     filter: FilterSeen | Unknown | None = Field(

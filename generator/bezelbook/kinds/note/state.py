@@ -37,6 +37,7 @@ class Sizes(Part):
     mounting_depth: Size | None = Field(
         default=None, description="Of a speaker: from under its flange to the furthest back."
     )
+    cut_out: Size | None = Field(default=None, description="Of a speaker: the hole it needs, across.")
     basket: Size | None = Field(default=None, description="Of a speaker: its basket, across.")
     basket_short: Size | None = Field(default=None, description="Of an oval speaker: the short way.")
     flange: Size | None = Field(default=None, description="Of a speaker: the flange that covers the hole.")

@@ -20,7 +20,9 @@ class CavityReading(Part):
         examples=[*CIRCUITS, "nothing"],
     )
     volts: Voltage | None = Field(default=None, description="What the meter said, in volts.")
-    ohms: Resistance | None = Field(default=None, description="What the meter said, in ohms.")
+    ohms: Resistance | Literal["open"] | None = Field(
+        default=None, description="What the meter said, in ohms; open when it said nothing at all."
+    )
     colour: Name | None = Field(default=None, description="Wire colour.")
     key: Literal["out", "off", "accessory", "on", "running"] | None = Field(
         default=None, description="Where the key was."
@@ -42,7 +44,7 @@ class Channel(Part):
 class SupplyFound(Part):
     """How 12 V and data reach the radio."""
 
-    accessory_supply: Literal["wire", "data bus", "both"] | Unknown | None = Field(
+    accessory_supply: Literal["wire", "data bus", "both", Unknown] | None = Field(
         default=None, description="How accessory comes. A red wire is not enough to say wire: meter it."
     )
     network: Literal["none", "bus", "optical ring", "digital line"] | None = Field(
