@@ -38,6 +38,19 @@ def test_the_shallowest_reading_names_what_stops_it() -> None:
     assert (stops["left"], stops["upper"]) == ("beam", "duct")
 
 
+def test_a_reading_that_is_argued_over_is_drawn_all_the_same() -> None:
+    tape = making.measured("tape", making.reading("depth", "90 ± 3 mm"))
+    place = making.place(making.book(making.unit(), tape, making.tried()))
+    assert len(place.accounts) == 2
+    assert {one.words("mm") for one in depths(place, ())} == {"90 mm (3.54 in) ± 3 mm"}
+
+
+def test_of_readings_that_differ_one_is_drawn() -> None:
+    near, deep = (making.measured(f"at-{mm}", making.reading("depth", f"{mm} ± 3 mm")) for mm in (90, 150))
+    nine = depths(making.place(making.book(near, deep)), ())
+    assert {one.least // MM for one in nine} <= {87, 147}
+
+
 def test_the_blank_ninths_of_a_setting_are_those_with_an_open_end() -> None:
     place = making.place(making.book(making.measured("m", making.reading("depth", "150 ± 3 mm", "upper", "left"))))
     setting = Setting((), BARE, UNCUT, "aside", plugs_on=True)

@@ -58,6 +58,12 @@ def test_a_note_that_waits_is_struck_through_with_the_reason() -> None:
     assert "waits until somebody reads it back" in figure.text
 
 
+def test_an_opening_whose_notes_cannot_all_be_true_says_so() -> None:
+    tape = making.measured("tape", making.reading("depth", "90 ± 3 mm"))
+    assert "Some of the notes here cannot all be true." in page(making.unit(), making.tried(), tape).text
+    assert "cannot all be true" not in page(making.unit(), making.tried()).text
+
+
 def test_sisters_lead_to_their_pages_where_there_are_any() -> None:
     other = making.record(
         "vehicles", "other-van", {"name": "other van", "vehicle_class": "van", "generation": 1, "model_years": 2}

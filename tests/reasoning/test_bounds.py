@@ -51,6 +51,15 @@ def test_a_round_of_rises_that_lifts_itself_has_no_solution() -> None:
     assert Search().consistent([Rise("a", "b", 1), Rise("b", "c", -1), Rise("c", "a", 0)])
 
 
+def test_that_nothing_can_be_lifted_for_ever_is_seen_at_once() -> None:
+    # By one strict step a round, it would take as many rounds as there are steps in a length to reach the upper bound.
+    ring = [Rise(str((number + 1) % 200), str(number), STRICT) for number in range(200)]
+    low = Either((Under("0", None, exactly(1_000_000)),))
+    search = Search()
+    assert not search.consistent([*ring, low])
+    assert search.spent == 0
+
+
 def test_a_long_chain_is_lifted_to_its_end() -> None:
     chain = [Rise(str(step + 1), str(step), 1) for step in reversed(range(50))]
     (leaf,) = Search().leaves([*chain, Rise("0", None, 1)])

@@ -384,3 +384,17 @@ def test_a_no_about_a_thing_that_nobody_measured_rules_no_size_out() -> None:
     told = told_of(place, question)
     for depth in (20, 165, 220):
         assert agree(book, place, question, told, {"depth": depth * MM}).verdict == "nobody has tried"
+
+
+def test_how_much_was_left_over_counts_wherever_the_plug_left() -> None:
+    """165.2 mm of body and 32.2 of plug at most, and less than 10 mm behind them: nothing of 208 mm goes in there."""
+    box = {"name": "box", "size_class": "double", "body_depth": "165 mm caliper", "plug_and_bend": "32 mm caliper"}
+    state = {"mounts": "none", "cut": "nothing", "loom": "aside", "plugs": "on"}
+    note = {**AT, **state, "form": "tried", "what": "box", "verdict": "goes in", "sure": "fitted"}
+    left_over = {**note, "where": ["lower-left"], "to_spare": "9 ± 1 mm"}
+    book = book_of({"book": {"vehicles": {"hatch-2": CAR}, "head_units": {"box": box}, "notes": {"a": left_over}}})
+    place = place_of(book, "hatch-2", "dash")
+    question = Question("hatch-2", "dash", mounts=())
+    told = told_of(place, question)
+    for depth, verdict in ((207, "nobody has tried"), (208, "does not")):
+        assert agree(book, place, question, told, {"depth": depth * MM}).verdict == verdict

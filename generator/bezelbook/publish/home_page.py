@@ -31,7 +31,8 @@ def home_page(knowledge: Knowledge, openings: tuple[Opening, ...]) -> SiteFile:
 
 def _examples(book: KnowledgeBase, openings: tuple[Opening, ...]) -> Iterator[str]:
     """Questions in the book's own words: one with a bare depth, one with three sizes, one with a thing by name."""
-    sizes = ("165", "178 x 100 x 165", *(shortest_name(unit.name, unit.also) for unit in book.head_units.values()))
+    things = [shortest_name(unit.name, unit.also) for unit in book.head_units.values()]
+    sizes = ("165", "178 x 100 x 165", *things[-1:])
     for opening, size in zip(openings, sizes, strict=False):
         vehicle = opening.room.frame.vehicle
         place = shortest_name(opening.name, opening.record.also)

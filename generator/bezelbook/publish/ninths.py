@@ -10,7 +10,7 @@ from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import UNCUT, Standing, refused_reading
 from bezelbook.reasoning.mounting import BARE
 from bezelbook.reasoning.number import span_words
-from bezelbook.reasoning.room import Place, RoomSpan, room_spans
+from bezelbook.reasoning.room import Place, Rooms, RoomSpan, room_spans
 from bezelbook.values.shown import show_inch, show_mm
 from bezelbook.values.words import NINTHS, Ninth
 
@@ -53,9 +53,10 @@ def depths(place: Place, build: Build) -> tuple[Depth, ...]:
     """The nine depths of the bare opening of one build, nothing cut and the loom aside, from the sub-dash face."""
     setting = Setting(build, BARE, UNCUT, "aside", plugs_on=False)
     demands = [demand for demand in body_demands(place, setting) if demand.ninth is not None]
-    spans = room_spans(place.accounts[0].measured(), setting, demands)
+    readings = _readings(place)
+    spans = room_spans(readings, setting, demands)
     found = {demand.ninth: span for demand, span in zip(demands, spans, strict=True)}
-    stops = _stops(place, build)
+    stops = _stops(readings, build)
     return tuple(_depth(ninth, found[ninth], stops) for ninth in NINTHS)
 
 
@@ -75,14 +76,20 @@ def _depth(ninth: Ninth, found: RoomSpan, stops: Mapping[str, str]) -> Depth:
     return Depth(ninth, found.least, found.most, stops.get(ninth, ""))
 
 
-def _stops(place: Place, build: Build) -> Mapping[str, str]:
+def _readings(place: Place) -> Rooms:
+    """Every reading, also of notes that are argued over; where readings cannot all be true, a set of them that can."""
+    every = place.all_notes.measured()
+    return every if every.possible else place.accounts[0].measured()
+
+
+def _stops(readings: Rooms, build: Build) -> Mapping[str, str]:
     """What the readings of a build name as the thing that stops it, by ninth; the shallowest reading's word counts."""
-    readings = [reading for one in place.accounts[0].notes if build in one.builds for reading in _readings(one)]
-    deepest_first = sorted(readings, key=lambda one: -one[1])
+    stopped = [reading for one in readings.notes if build in one.builds for reading in _stopped(one)]
+    deepest_first = sorted(stopped, key=lambda one: -one[1])
     return {ninth: hits for ninths, _, hits in deepest_first for ninth in ninths}
 
 
-def _readings(one: Standing) -> list[tuple[tuple[str, ...], int, str]]:
+def _stopped(one: Standing) -> list[tuple[tuple[str, ...], int, str]]:
     if not isinstance(one.note, Measured) or one.stack is None:
         return []
     return [

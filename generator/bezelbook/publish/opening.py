@@ -27,6 +27,7 @@ class Opening:
         self.book = book
         self.id = place
         self.room: Place = place_of(book, vehicle, place)
+        self._asked: dict[Choice, Asked] = {}
         self._answers: dict[object, Answer] = {}
 
     @property
@@ -61,7 +62,9 @@ class Opening:
 
     def asked(self, choice: Choice) -> Asked:
         """What a choice leaves open for a size that somebody typed, however large it is."""
-        return asked(self.room.frame, self.room.evidence, self._question(choice, None))
+        if choice not in self._asked:
+            self._asked[choice] = asked(self.room.frame, self.room.evidence, self._question(choice, None))
+        return self._asked[choice]
 
     def numbers(self, asked: Asked) -> tuple[int, ...]:
         """Which of all the settings a question leaves open."""
@@ -69,8 +72,11 @@ class Opening:
         return tuple(every.index(setting) for setting in asked.settings)
 
     def answer(self, choice: Choice, unit: str | None) -> Answer:
-        """The answer about a head unit by its id, or about a size that somebody typed."""
-        key = (choice, unit)
+        """The answer about a head unit by its id, or about a size that somebody typed.
+
+        Where a place has one usual mount, naming it asks the same again.
+        """
+        key = (choice.splits, tuple(stack.key for stack in self.asked(choice).stacks), unit)
         if key not in self._answers:
             self._answers[key] = answer(self.book, self._question(choice, unit), self.room)
         return self._answers[key]

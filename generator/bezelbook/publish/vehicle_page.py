@@ -27,6 +27,7 @@ class OpeningPart:
     strips: tuple[Strip, ...]
     unknown_strips: tuple[str, ...]
     sections: tuple[Section, ...]
+    argued: bool
     notes: tuple[Said, ...]
 
 
@@ -66,6 +67,7 @@ def _opening(opening: Opening, to: Links) -> OpeningPart:
         strips(opening),
         unknown_strips(opening),
         sections(opening),
+        len(opening.room.accounts) > 1,
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
     )
 

@@ -134,7 +134,8 @@ class Search:
         all leaves is the smallest it can have at all. When the budget runs out, what is left counts as consistent.
         """
         branch = Leaf({}, {}, [], [])
-        rises = _sorted_into(branch, constraints)
+        # What ties numbers together first, then the highest floors: what is lower lifts nothing any more.
+        rises = sorted(_sorted_into(branch, constraints), key=lambda rise: (rise.under is None, -rise.by))
         if _raise(branch, rises):
             yield from self._explore(branch)
 
@@ -173,18 +174,18 @@ def _sorted_into(branch: Leaf, constraints: Iterable[Constraint]) -> list[Rise]:
 
 
 def _raise(branch: Leaf, rises: Iterable[Rise]) -> bool:
-    """Add rises and lift every number to its new least value; False when one would have to exceed itself.
+    """Add rises one by one and lift every number to its new least value; False when one would have to exceed itself."""
+    return all(_lifts_on(branch, rise) for rise in rises)
 
-    A chain of lifts that is longer than there are numbers has come round to where it began, and would never end.
-    """
-    lifted = [rise.over for rise in rises if _add(branch, rise)]
-    rounds = 0
+
+def _lifts_on(branch: Leaf, rise: Rise) -> bool:
+    """Add a rise to what can be satisfied; if that lifts what it starts from, it would lift itself again for ever."""
+    lifted = [rise.over] if _add(branch, rise) else []
     while lifted:
-        rounds += 1
-        if rounds > len(branch.values):
+        if rise.under in lifted:
             return False
-        onward = [rise for under in lifted for rise in branch.rises.get(under, ())]
-        lifted = list(dict.fromkeys(rise.over for rise in onward if _lift(branch, rise)))
+        onward = [further for under in lifted for further in branch.rises.get(under, ())]
+        lifted = list(dict.fromkeys(further.over for further in onward if _lift(branch, further)))
     return True
 
 

@@ -54,11 +54,12 @@ def _setting(place: Place, rooms: Rooms, asked: Asked, setting: Setting) -> dict
                 "clearance": house,
             }
         )
-    return {
-        "stack": asked.stacks.index(setting.stack),
-        "cells": cells,
-        "leaves": [list(_noes(leaf, wanted)) for leaf in leaves],
-    }
+    told: list[list[dict[str, int]]] = []
+    for leaf in leaves:
+        noes = list(_noes(leaf, wanted))
+        if noes not in told:
+            told.append(noes)
+    return {"stack": asked.stacks.index(setting.stack), "cells": cells, "leaves": told}
 
 
 def _noes(leaf: Leaf, wanted: tuple[Demand, ...]) -> Iterator[dict[str, int]]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Search, nearest, numbers_of
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, nearest, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
@@ -87,12 +87,13 @@ class Rooms:
     def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
         return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
 
-    def _claims(self, varying: frozenset[str], exits: Exits) -> Iterator[Constraint]:
+    def _claims(self, varying: frozenset[str], exits: Exits | None) -> Iterator[Constraint]:
+        split = exits is not None and self._tries_exits
         for one in self.notes:
-            yield from self._told.claim(one, varying, exits, split=self._tries_exits)
+            yield from self._told.claim(one, varying, exits or {}, split=split)
 
     def _system(
-        self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits
+        self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits | None
     ) -> list[Constraint]:
         """All bounds: the notes', the question's, and the structure between every number that occurs in them."""
         varying = self._varying | self._shared(needs)
@@ -132,13 +133,11 @@ class Rooms:
         return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
 
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, with the structure that ties these cells to the rest."""
-        base = (bound for one in self.notes for bound in self._told.claim(one, self._varying, {}, split=False))
-        constraints = [*base, *self.assumed]
-        seen = set(_cells(constraints)) | set(cells)
-        vary = tuple(self.parts[key] for key in sorted(self._varying))
-        system = constraints + structure(seen, self._stacks((setting.stack,)), vary)
-        return list(Search(eager=eager).leaves(system))
+        """The least solutions of the notes' bounds, tied to these cells; eager ones are tried out for every exit."""
+        named = [Rise(cell, None, 0) for cell in cells]  # which holds of every room
+        ways = self._exits(None, None) if eager else (None,)
+        systems = (self._system(named, None, (setting.stack,), exits) for exits in ways)
+        return [leaf for system in systems for leaf in Search(eager=eager).leaves(system)]
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""

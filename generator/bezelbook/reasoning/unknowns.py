@@ -7,7 +7,7 @@ from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.cells import demands
 from bezelbook.reasoning.evidence import Standing, refused_reading, standing_of
 from bezelbook.reasoning.question import Asked, open_axes
-from bezelbook.reasoning.room import Place, room_spans
+from bezelbook.reasoning.room import Place, Rooms, room_spans
 from bezelbook.reasoning.verdict import judge
 from bezelbook.values.words import NINTHS
 
@@ -72,21 +72,25 @@ def _thing(question: Asked) -> Iterator[Missing]:
 
 
 def _ninths(place: Place, question: Asked) -> Iterator[Missing]:
-    """Ninths behind the hole of which no reading tells both ends."""
+    """Ninths behind the hole of which no account's readings tell both ends; a reading argued over was still read."""
     if "depth" not in question.needs.asked:
         return
-    blank: set[str] = set()
-    for rooms in place.accounts:
-        measured = rooms.measured()
-        for setting in question.settings:
-            sure, _ = demands(rooms.frame, question.needs, setting)
-            wanted = [demand for demand in sure if demand.ninth is not None]
-            spans = room_spans(measured, setting, wanted)
-            blank |= {str(demand.ninth) for demand, room in zip(wanted, spans, strict=True) if room.most is None}
+    blank = set.intersection(*(_blank_ninths(rooms, question) for rooms in place.accounts))
     if blank:
         named = ", ".join(ninth for ninth in NINTHS if ninth in blank)
         what = "the depth was never measured" if len(blank) == len(NINTHS) else f"depth not looked at: {named}"
         yield Missing(what, FACE, "how deep a thing may be")
+
+
+def _blank_ninths(rooms: Rooms, question: Asked) -> set[str]:
+    measured = rooms.measured()
+    blank: set[str] = set()
+    for setting in question.settings:
+        sure, _ = demands(rooms.frame, question.needs, setting)
+        wanted = [demand for demand in sure if demand.ninth is not None]
+        spans = room_spans(measured, setting, wanted)
+        blank |= {str(demand.ninth) for demand, room in zip(wanted, spans, strict=True) if room.most is None}
+    return blank
 
 
 def _unsaid(one: Standing) -> Iterator[Missing]:

@@ -56,7 +56,10 @@ bezelbook.reply = (() => {
 
   function opens(place, { open }, settings, needs) {
     return open.map(([, what, look, values]) => {
-      const verdicts = values.map(([value, numbers]) => `${value}: ${verdictOf(place, numbers.filter((one) => settings.includes(one)), needs).verdict}`);
+      const verdicts = values.map(([value, numbers]) => {
+        const left = numbers.filter((one) => settings.includes(one));
+        return `${value}: ${verdictOf(place, left, needs).verdict}`;
+      });
       return { what, look, changes: verdicts.join("; ") };
     });
   }

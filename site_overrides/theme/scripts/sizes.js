@@ -29,7 +29,9 @@ bezelbook.sizes = (() => {
       const parts = [labelled, one, two, three].filter(Boolean).map((part) => part.trim());
       const word = before || behind;
       const named = parts.length > 1 ? WIDTH_FIRST : [needs[word] || "depth"];
-      yield { parts: parts.map((part, number) => [named[number], part]), labelled: parts.length > 1 || Boolean(word), words: parts.join(" x "), text: whole };
+      const labelledByWord = parts.length > 1 || Boolean(word);
+      const pairs = parts.map((part, number) => [named[number], part]);
+      yield { parts: pairs, labelled: labelledByWord, words: parts.join(" x "), text: whole };
     }
   }
 

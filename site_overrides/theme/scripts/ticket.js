@@ -25,8 +25,12 @@ bezelbook.ticket = (() => {
       make("h2", { class: "verdict" }, words, first ? [" ", make("span", { class: "condition" }, said(first.words), ".")] : "."),
       until ? make("p", { class: "until" }, `Until settled: ${until}.`) : null,
       first ? make("p", { class: "look" }, said(first.look)) : null,
-      others.length ? make("ul", { class: "or-if" }, others.map(({ words: also, look }) => make("li", {}, "or if ", said(also), make("small", {}, said(look))))) : null,
+      others.length ? make("ul", { class: "or-if" }, others.map(orIf)) : null,
     ].filter(Boolean);
+  }
+
+  function orIf({ words, look }) {
+    return make("li", {}, "or if ", said(words), make("small", {}, said(look)));
   }
 
   function number({ number: found }) {
@@ -58,7 +62,9 @@ bezelbook.ticket = (() => {
   }
 
   function needs(lines) {
-    return part("What else it needs", lines.length ? make("ul", {}, lines.map((line) => make("li", {}, said(line)))) : make("p", { class: "nothing" }, "Nothing else that the book knows of."));
+    const nothing = make("p", { class: "nothing" }, "Nothing else that the book knows of.");
+    const items = lines.map((line) => make("li", {}, said(line)));
+    return part("What else it needs", items.length ? make("ul", {}, items) : nothing);
   }
 
   function notes({ notes: found }, { stands }, links) {

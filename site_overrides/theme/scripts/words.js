@@ -177,7 +177,8 @@ bezelbook.words = (() => {
   // Null when what is asked about is plain: one thing, or sizes with a depth among them.
   function whichThing({ sized }, units) {
     if (units.length <= 1 && !sized.rivals.length && (units.length || sized.sizes.depth)) return null;
-    if (sized.rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: sized.rivals.map((size) => [size, `${size} deep`]) };
+    const rivals = sized.rivals.map((size) => [size, `${size} deep`]);
+    if (rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: rivals };
     if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [] };
     const things = units.length ? units.map((id) => bezelbook.told.units.find((one) => one.id === id)) : bezelbook.told.units;
     const ask = units.length ? "Which one?" : "Which one, or how deep is it?";

@@ -81,10 +81,10 @@ def test_no_page_is_wider_than_the_screen(page: Page, demo_site: Path, scheme: s
 
 @pytest.mark.parametrize("width", WIDTHS)
 @pytest.mark.parametrize("kind", ["tape", "section"])
-def test_drawings_are_to_scale_on_every_screen(page: Page, demo_site: Path, width: int, kind: str) -> None:
+def test_drawings_are_to_scale_on_every_screen(page: Page, worked_site: Path, width: int, kind: str) -> None:
     page.set_viewport_size({"width": width, "height": 900})
     found = 0
-    for path in sorted((demo_site / "vehicles").glob("*.html")):
+    for path in sorted((worked_site / "vehicles").glob("*.html")):
         page.goto(path.as_uri())
         for drawing in page.evaluate(SHAPES, kind):
             for low, high, left, right in drawing["shapes"]:
