@@ -62,6 +62,8 @@ def test_programming_takes_time_or_is_not_needed() -> None:
         ("settings", [{"name": "switch 1"}]),
         ("programming", 15),
         ("ends_on_door", "yes"),
+        ("network", "canbus"),
+        ("volume", "12 V"),
         ("sleep_current", "3"),
     ],
 )

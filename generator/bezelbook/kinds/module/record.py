@@ -44,6 +44,13 @@ class Module(Named):
         default={}, description="What goes on working with it, function by function."
     )
     settings: Many[Setting] = Field(default=(), description="What there is to set.")
+    learns: Text | None = Field(default=None, description="How it is taught, such as button by button on the wheel.")
+    network: Literal["bus", "optical ring", "digital line"] | None = Field(
+        default=None, description="The network that it takes sound or orders from."
+    )
+    volume: Literal["fixed", "variable"] | None = Field(
+        default=None, description="Whether the sound it gives follows the factory volume."
+    )
     programming: Minutes | Unknown | None = Field(
         default=None, description="Time to program it before it goes in; not needed when it comes ready."
     )
