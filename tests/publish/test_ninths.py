@@ -1,8 +1,5 @@
-from bezelbook.publish.ninths import Depth, blank_ninths, depths
+from bezelbook.publish.ninths import Depth, depths
 from bezelbook.publish.opening import Opening
-from bezelbook.reasoning.cells import Setting
-from bezelbook.reasoning.evidence import UNCUT
-from bezelbook.reasoning.mounting import BARE
 from tests.reasoning import making
 
 MM = 1_000_000
@@ -49,17 +46,3 @@ def test_of_readings_that_differ_one_is_drawn() -> None:
     near, deep = (making.measured(f"at-{mm}", making.reading("depth", f"{mm} ± 3 mm")) for mm in (90, 150))
     nine = depths(making.place(making.book(near, deep)), ())
     assert {one.least // MM for one in nine} <= {87, 147}
-
-
-def test_the_blank_ninths_of_a_setting_are_those_with_an_open_end() -> None:
-    place = making.place(making.book(making.measured("m", making.reading("depth", "150 ± 3 mm", "upper", "left"))))
-    setting = Setting((), BARE, UNCUT, "aside", plugs_on=True)
-    assert blank_ninths(place, setting) == [
-        "upper-left",
-        "upper-right",
-        "centre",
-        "right",
-        "lower-left",
-        "lower",
-        "lower-right",
-    ]

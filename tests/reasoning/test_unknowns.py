@@ -5,7 +5,10 @@ from typing import Any
 import pytest
 
 from bezelbook.kinds.record import Record
-from bezelbook.reasoning.unknowns import FACE, Missing, unknowns
+from bezelbook.reasoning.cells import Setting
+from bezelbook.reasoning.evidence import UNCUT
+from bezelbook.reasoning.mounting import BARE
+from bezelbook.reasoning.unknowns import FACE, Missing, blank_ninths, unknowns
 from tests.reasoning.making import book, length, measured, mount, place, reading, resolved, roomy, tried, unit, vehicle
 
 DEEP = measured("deep", reading("depth", "205 ± 3 mm"))
@@ -113,3 +116,23 @@ def test_a_reading_that_cannot_be_compared_says_why() -> None:
     note = measured("m", reading("depth", "150 mm", datum=None), reading("width", "182 mm"))
     found = missing(unit(), note)
     assert found["depth 150 mm in m does not say from which face it was measured"].look == FACE
+
+
+def test_the_blank_ninths_of_a_setting_are_those_with_an_open_end() -> None:
+    of = book(measured("m", reading("depth", "150 ± 3 mm", "upper", "left")))
+    assert blank_ninths(place(of), Setting((), BARE, UNCUT, "aside", plugs_on=True)) == [
+        "upper-left",
+        "upper-right",
+        "centre",
+        "right",
+        "lower-left",
+        "lower",
+        "lower-right",
+    ]
+
+
+def test_a_ninth_that_is_argued_over_was_looked_at() -> None:
+    near, deep = (measured(f"at-{mm}", reading("depth", f"{mm} ± 3 mm", "centre")) for mm in (90, 150))
+    blank = blank_ninths(place(book(near, deep)), Setting((), BARE, UNCUT, "aside", plugs_on=True))
+    assert "centre" not in blank
+    assert len(blank) == 8

@@ -60,18 +60,6 @@ def depths(place: Place, build: Build) -> tuple[Depth, ...]:
     return tuple(_depth(ninth, found[ninth], stops) for ninth in NINTHS)
 
 
-def blank_ninths(place: Place, setting: Setting) -> list[str]:
-    """The ninths behind the hole of a setting of which no reading tells both ends, by any account of the notes."""
-    demands = [demand for demand in body_demands(place, setting) if demand.ninth is not None]
-    blank = {
-        str(demand.ninth)
-        for rooms in place.accounts
-        for demand, span in zip(demands, room_spans(rooms.measured(), setting, demands), strict=True)
-        if span.most is None
-    }
-    return [ninth for ninth in NINTHS if ninth in blank]
-
-
 def _depth(ninth: Ninth, found: RoomSpan, stops: Mapping[str, str]) -> Depth:
     return Depth(ninth, found.least, found.most, stops.get(ninth, ""))
 

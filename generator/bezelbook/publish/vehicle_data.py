@@ -6,7 +6,6 @@ from typing import Any
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import HOME, Links
 from bezelbook.publish.choices import Choice
-from bezelbook.publish.ninths import blank_ninths
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.telling import Telling
 from bezelbook.reasoning.answer import Answer
@@ -15,6 +14,7 @@ from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.plain import PlainNote
 from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.unknowns import blank_ninths
 from bezelbook.values.listed import listed
 
 # What it changes that a ninth was never measured; the browser words that itself, for the mounts that are left.

@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import Measured, Tried
-from bezelbook.reasoning.cells import demands
+from bezelbook.reasoning.cells import Demand, Setting
+from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import Standing, refused_reading, standing_of
 from bezelbook.reasoning.question import Asked, open_axes
 from bezelbook.reasoning.room import Place, Rooms, room_spans
 from bezelbook.reasoning.verdict import judge
-from bezelbook.values.words import NINTHS
+from bezelbook.values.words import NINTHS, Ninth
 
 FACE = "depth gauge from the sub-dash face, 2 min with the hole open"
 
@@ -72,25 +73,25 @@ def _thing(question: Asked) -> Iterator[Missing]:
 
 
 def _ninths(place: Place, question: Asked) -> Iterator[Missing]:
-    """Ninths behind the hole of which no account's readings tell both ends; a reading argued over was still read."""
     if "depth" not in question.needs.asked:
         return
-    blank = set.intersection(*(_blank_ninths(rooms, question) for rooms in place.accounts))
+    blank = {ninth for setting in question.settings for ninth in blank_ninths(place, setting)}
     if blank:
         named = ", ".join(ninth for ninth in NINTHS if ninth in blank)
         what = "the depth was never measured" if len(blank) == len(NINTHS) else f"depth not looked at: {named}"
         yield Missing(what, FACE, "how deep a thing may be")
 
 
-def _blank_ninths(rooms: Rooms, question: Asked) -> set[str]:
-    measured = rooms.measured()
-    blank: set[str] = set()
-    for setting in question.settings:
-        sure, _ = demands(rooms.frame, question.needs, setting)
-        wanted = [demand for demand in sure if demand.ninth is not None]
-        spans = room_spans(measured, setting, wanted)
-        blank |= {str(demand.ninth) for demand, room in zip(wanted, spans, strict=True) if room.most is None}
-    return blank
+def blank_ninths(place: Place, setting: Setting) -> list[Ninth]:
+    """The ninths behind the hole, in their order, of which no reading tells both ends; one argued over was read."""
+    wanted = [demand for demand in body_demands(place, setting) if demand.ninth is not None]
+    blank = [_blank(rooms, setting, wanted) for rooms in place.accounts]
+    return [ninth for ninth in NINTHS if all(ninth in ninths for ninths in blank)]
+
+
+def _blank(rooms: Rooms, setting: Setting, wanted: list[Demand]) -> set[Ninth]:
+    spans = room_spans(rooms.measured(), setting, wanted)
+    return {demand.ninth for demand, room in zip(wanted, spans, strict=True) if demand.ninth and room.most is None}
 
 
 def _unsaid(one: Standing) -> Iterator[Missing]:
