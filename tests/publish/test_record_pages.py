@@ -33,6 +33,17 @@ def test_a_part_shows_what_was_typed_of_it() -> None:
     assert terms(page)["width"].strip() == "41 mm caliper"
 
 
+def test_a_connector_shows_its_face_and_says_what_is_not_drawn() -> None:
+    page = pages_about(connector(rows=2, columns=12))["connectors/square-24.md"]
+    [drawing] = page.all("svg", kind="face")
+    assert len(drawing.all("rect", kind="cavity")) == 24
+    said = [one.text for one in page.all("figcaption")[0].all("li")]
+    assert "No numbers in its cavities: how they are counted is not looked." in said
+    blank = pages_about(connector())["connectors/square-24.md"]
+    assert blank.all("svg", kind="face") == []
+    assert "No drawing: its rows and columns are not looked at." in blank.text
+
+
 def test_a_connector_leads_to_what_it_must_not_be_taken_for_and_is_led_to_from_there() -> None:
     double = {"connector": "offset", "difference": "Rib on the right."}
     looks_like = [double, {"connector": "gone-one", "difference": "?"}]
@@ -54,7 +65,7 @@ def test_a_part_quotes_the_notes_that_name_it_by_any_of_its_names() -> None:
 def test_what_the_bench_said_of_a_part_is_quoted_in_full_on_its_page() -> None:
     bench = making.record("notes", "ruled", {"form": "bench", "part": "square-24", "words": "One corner is chipped."})
     page = pages_about(connector(), bench)["connectors/square-24.md"]
-    assert [one.attributes["id"] for one in page.all("figure")] == ["note-ruled"]
+    assert [one.attributes["id"] for one in page.all("figure") if "id" in one.attributes] == ["note-ruled"]
 
 
 def test_a_bench_note_about_two_parts_of_one_name_is_quoted_once() -> None:

@@ -5,12 +5,14 @@ from dataclasses import dataclass
 
 from bezelbook.kinds import KINDS
 from bezelbook.kinds.asked.record import Asked
+from bezelbook.kinds.connector.record import Connector
 from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.note.record import Bench
 from bezelbook.kinds.record import Named, Record
 from bezelbook.kinds.references import Reference, references
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
+from bezelbook.publish.drawing.face import face, face_words
 from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
@@ -72,8 +74,13 @@ def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
+        **(_face(record) if isinstance(record, Connector) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
+
+
+def _face(connector: Connector) -> dict[str, object]:
+    return {"face": face(connector) or "", "face_words": face_words(connector)}
 
 
 def listed_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
