@@ -29,11 +29,11 @@ WHOLE = {"width": "41.2 mm caliper", "height": "25.6 mm", "terminals": {"pitch":
         (WHOLE, Layout(41_200, 25_600, 2_500, 4_000, ())),
         # Row to row is as far as next to next, unless it says otherwise.
         (WHOLE | {"terminals": {"pitch": "2.5 mm"}}, Layout(41_200, 25_600, 2_500, 2_500, ())),
-        (WHOLE | {"terminals": {}}, Layout(41_200, 25_600, 3_433, 12_800, ("pitch", "row pitch"))),
+        (WHOLE | {"terminals": {}}, Layout(41_200, 25_600, 3_169, 8_533, ("pitch", "row pitch"))),
         ({}, Layout(33_000, 8_000, 2_500, 2_500, ("width", "pitch", "height", "row pitch"))),
         ({"terminals": {"pitch": "1/8 in"}}, Layout(41_100, 9_350, 3_175, 3_175, ("width", "height"))),
         # Twelve of them 5 mm apart do not go into 41.2 mm.
-        (WHOLE | {"terminals": {"pitch": "5 mm"}}, Layout(41_200, 25_600, 3_433, 5_000, ("pitch",))),
+        (WHOLE | {"terminals": {"pitch": "5 mm"}}, Layout(41_200, 25_600, 3_169, 5_000, ("pitch",))),
         # No face has such a size.
         (WHOLE | {"width": "4 m"}, Layout(33_000, 25_600, 2_500, 4_000, ("width",))),
         (WHOLE | {"height": "0 mm"}, Layout(41_200, 11_000, 2_500, 4_000, ("height",))),
@@ -66,3 +66,11 @@ def test_what_was_looked_at_from_behind_is_turned_over(typed: str, seen: str) ->
     numbering = {"corner": "upper-left", "view": "wire entry", "direction": "row by row"}
     [mark] = marks_of(connector(latch={"kind": "lever", "side": typed}, numbering=numbering))
     assert mark.side == seen
+
+
+@pytest.mark.parametrize(("view", "theirs"), [("mating face", ""), ("wire entry", " as seen from the wires")])
+def test_a_left_that_was_typed_is_the_left_of_whoever_typed_it(view: str, theirs: str) -> None:
+    numbering = {"corner": "upper-left", "view": view, "direction": "row by row"}
+    keys = [{"kind": "slot", "reads": "third from the Left"}, {"kind": "key letter", "reads": "A"}]
+    words = [mark.words for mark in marks_of(connector(keying=keys, numbering=numbering))]
+    assert words == [f"slot third from the Left{theirs}", "key letter A"]

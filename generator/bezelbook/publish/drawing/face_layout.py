@@ -1,5 +1,6 @@
 """How large a connector's face is drawn, how far apart its cavities are, and what is on which of its sides."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -14,6 +15,8 @@ USUAL_PITCH = 2_500
 RIM = 1_500  # of the shell around its cavities, where nobody measured it
 SMALLEST, LARGEST = MM // 2, 300 * MM  # a size outside these is no size of a face
 OTHER_SIDE: dict[Edge, Edge] = {"left": "right", "right": "left", "top": "top", "bottom": "bottom"}
+
+SIDEWAYS = re.compile(r"\b(?:left|right)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,9 +61,15 @@ def marks_of(connector: Connector) -> tuple[Mark, ...]:
 
 def _told(connector: Connector) -> Iterator[tuple[Key | Latch, str]]:
     if isinstance(connector.keying, tuple):
-        yield from ((key, f"{key.kind} {key.reads}" if key.reads else key.kind) for key in connector.keying)
+        yield from ((key, _key_words(key, turned=mirrored(connector))) for key in connector.keying)
     if isinstance(connector.latch, Latch):
         yield connector.latch, connector.latch.kind
+
+
+def _key_words(key: Key, *, turned: bool) -> str:
+    """A key as it was typed; where the drawing is turned over, whose left and right its words mean."""
+    theirs = " as seen from the wires" if turned and key.reads and SIDEWAYS.search(key.reads) else ""
+    return f"{key.kind} {key.reads or ''}".strip() + theirs
 
 
 def _drawable(size: Quantity | None) -> int | None:
@@ -72,6 +81,6 @@ def _along(size: int | None, apart: int | None, count: int, names: tuple[str, st
     """The face's size and its cavities' distance in one direction, and the names of those that are guessed."""
     if size and apart and (count - 1) * apart >= size:
         apart = None  # so many, so far apart, do not go into it
-    step = apart or (size // count if size else USUAL_PITCH)
+    step = apart or (size // (count + 1) if size else USUAL_PITCH)  # evenly, with shell left at both ends
     missing = (not size, not apart and count > 1)
     return size or count * step + 2 * RIM, step, tuple(name for name, gone in zip(names, missing, strict=True) if gone)
