@@ -4,8 +4,11 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 
 from bezelbook.kinds import KINDS, Kind
+from bezelbook.kinds.record import kind_of
+from bezelbook.values.words import CIRCUITS, FUNCTIONS
 from tests.kinds.agreement import (
     Content,
     content_of,
@@ -17,7 +20,7 @@ from tests.kinds.agreement import (
     schema_of,
     schema_takes,
 )
-from tests.kinds.variants import variants
+from tests.kinds.variants import thinned, variants
 
 by_kind = pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
 
@@ -43,15 +46,34 @@ def test_every_example_loads(kind: Kind) -> None:
 
 
 @by_kind
+def test_a_record_knows_its_kind(kind: Kind) -> None:
+    assert {kind_of(type(read(kind, content))) for content in examples(kind)} == {kind.name}
+
+
+@by_kind
 def test_the_examples_of_a_kind_show_every_field_of_it(kind: Kind) -> None:
     shown = {field for content in examples(kind) for field in _keys(content)}
-    assert _properties(schema_of(kind.name)) - shown == set()
+    # A map over all circuits, or all functions of a car, need not speak of each of them.
+    assert _properties(schema_of(kind.name)) - shown - {*CIRCUITS, *FUNCTIONS} == set()
+
+
+@pytest.mark.parametrize(
+    ("folder", "field", "words"), [("adapters", "circuits", CIRCUITS), ("modules", "keeps", FUNCTIONS)]
+)
+def test_the_first_example_of_a_map_speaks_of_everything(folder: str, field: str, words: tuple[str, ...]) -> None:
+    assert set(examples(KINDS[folder])[0][field]) == set(words)
 
 
 @by_kind
 def test_every_field_says_what_it_is(kind: Kind) -> None:
     silent = [name for name, field in _fields(schema_of(kind.name)) if not field.get("description", "").endswith(".")]
     assert silent == []
+
+
+@by_kind
+def test_every_schema_is_one_of_the_published_dialect(kind: Kind) -> None:
+    assert schema_of(kind.name)["$schema"] == Draft202012Validator.META_SCHEMA["$id"]
+    Draft202012Validator.check_schema(schema_of(kind.name))
 
 
 @by_kind
@@ -86,6 +108,22 @@ def test_model_and_schema_agree_on_every_record_of_every_book() -> None:
 def test_model_and_schema_agree_on_whatever_a_file_might_hold(kind: Kind, data: st.DataObject) -> None:
     content = data.draw(variants(examples(kind)))
     assert model_takes(kind, content) == schema_takes(kind, content)
+
+
+def test_model_and_schema_agree_on_two_thousand_records_good_and_bad() -> None:
+    verdicts: list[tuple[bool, bool]] = []
+
+    @given(data=st.data())
+    @settings(max_examples=150)
+    def compare(kind: Kind, data: st.DataObject) -> None:
+        content = data.draw(thinned(examples(kind)) | variants(examples(kind)))
+        verdicts.append((model_takes(kind, content), schema_takes(kind, content)))
+
+    for kind in KINDS.values():
+        compare(kind)
+    assert set(verdicts) == {(True, True), (False, False)}
+    assert len(verdicts) >= 2_000
+    assert min(verdicts.count((True, True)), verdicts.count((False, False))) >= 500
 
 
 def _keys(value: Any) -> Iterator[str]:

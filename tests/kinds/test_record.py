@@ -3,7 +3,8 @@ from typing import Annotated, Any
 import pytest
 from pydantic import Field, ValidationError
 
-from bezelbook.kinds.record import AsWhole, Many, Name, Named, Part, Record, Text
+from bezelbook.kinds.record import AsWhole, Many, Name, Named, Part, Record, Text, kind_of, names
+from bezelbook.kinds.shop.record import Shop
 
 
 class Box(Part):
@@ -67,3 +68,12 @@ def test_what_people_call_by_name_has_one_name_and_may_have_others() -> None:
     assert Named(id="some-file", name="Short double").also == ()
     with pytest.raises(ValidationError, match="name"):
         Named.model_validate({"id": "some-file"})
+
+
+def test_a_field_says_which_kinds_it_names_and_whether_words_will_do() -> None:
+    assert names("mount") == {"x-names": ["mount"]}
+    assert names("mount", "speaker", in_words=True) == {"x-names": ["mount", "speaker"], "x-in-words": True}
+
+
+def test_a_kind_is_called_as_the_folder_of_its_model() -> None:
+    assert kind_of(Shop) == "shop"

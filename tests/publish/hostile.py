@@ -35,6 +35,7 @@ def records() -> tuple[Record, ...]:
             name=words(3), also=[words(4)], about=words(1), holes={"to_drill": [words(0)]}, cannot_be_undone=[words(4)]
         ),
         *_notes(),
+        *_others(),
     )
 
 
@@ -52,6 +53,42 @@ def _vehicle() -> Record:
         },
         trim={"strip": {"name": words(4), "side": "left"}},
     )
+
+
+def _others() -> tuple[Record, ...]:
+    """A record of every other kind."""
+    content: dict[str, dict[str, Any]] = {
+        "connectors": {
+            "name": words(0),
+            "also": [words(1)],
+            "about": words(8),
+            "shell": "square",
+            "shell_colours": [words(3)],
+            "looks_like": [{"connector": "gone", "difference": words(0)}],
+        },
+        "speakers": {"name": words(5), "speaker_kind": "mid", "nominal": words(4), "about": words(8)},
+        "amplifiers": {"name": words(1), "origin": "added", "air_path": words(8)},
+        "modules": {"name": words(3), "module_kind": "data", "settings": [{"name": words(0), "does": words(8)}]},
+        "adapters": {
+            "name": words(2),
+            "adapter_kind": "T",
+            "ends": {"a": {"ends_in": words(0)}},
+            "circuits": {"constant": {"does": "tapped", "lead": words(4)}},
+            "known_faults": [words(8)],
+        },
+        "supplies": {"name": words(7), "form": "other", "size": words(1), "purpose": words(8)},
+        "shelf": {"thing": "another", "count": 1, "place": words(0), "about": words(8)},
+        "decisions": {
+            "question": words(8),
+            "decided": "go and look",
+            "reason": words(0),
+            "notes": [{"note": "went-in", "said": words(3)}],
+            "look": {"what": words(8)},
+        },
+        "questions": {"words": words(8), "what": words(1)},
+        "jobs": {"tag": "a-tag", "vehicle": making.CAR, "wishes": [{"want": "add", "what": words(0)}]},
+    }
+    return tuple(making.record(folder, "another", said) for folder, said in content.items())
 
 
 def _notes() -> tuple[Record, ...]:

@@ -32,6 +32,22 @@ def test_each_page_that_there_is_one_of_has_its_address() -> None:
     assert top["monday"] == "../monday.html"
 
 
+def test_a_record_of_any_kind_has_its_address() -> None:
+    stock = making.record("shelf", "tray", {"thing": "kit", "count": 1})
+    book = making.book(making.vehicle(), making.mount(), making.tried("seen-here"), stock)
+    to = Links("mounts/kit.md", book)
+    assert to.record("vehicle", making.CAR) == to.vehicle(making.CAR)
+    assert to.record("mount", "kit") == "kit.html"
+    assert to.record("note", "seen-here") == f"../vehicles/{making.CAR}.html#note-seen-here"
+    assert to.record("stock", "tray") == "../shelf.html#stock-tray"
+    assert to.record("shop", "shop") == "../shop.html"
+
+
+@pytest.mark.parametrize("kind", ["mount", "note", "stock", "connector"])
+def test_what_is_not_in_the_book_has_none(kind: str) -> None:
+    assert Links(HOME, KnowledgeBase()).record(kind, "gone") == ""
+
+
 def test_a_note_is_quoted_in_full_where_it_points() -> None:
     of_car = making.tried("seen-here")
     bench = making.record("notes", "on-bench", {"form": "bench", "part": "box"})

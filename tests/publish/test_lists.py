@@ -17,6 +17,18 @@ def test_parts_stand_with_the_notes_that_name_them() -> None:
     ]
 
 
+def test_parts_of_the_other_kinds_stand_under_their_own_headings() -> None:
+    speaker = {"name": "Slim six", "speaker_kind": "coaxial", "nominal": "6 1/2 in", "also": ["the slim one"]}
+    page = pages_about(making.record("speakers", "slim-six", speaker))["parts.md"]
+    assert [one.text for one in page.all("h2")] == ["Head units", "Mounts", "Speakers", "Also in the book"]
+    assert [item.text for item in page.all("li") if item.all("a")] == ["Slim sixthe slim one"]
+
+
+def test_the_shelf_and_the_other_lists_are_reached_from_the_parts() -> None:
+    links = {one.attributes["href"] for one in pages_about()["parts.md"].all("a")}
+    assert {"shelf.html", "decisions.html", "questions.html", "jobs.html"} <= links
+
+
 def test_an_empty_book_has_lists_that_say_so() -> None:
     pages = pages_about()
     assert "No head unit is in the book yet." in pages["parts.md"].text

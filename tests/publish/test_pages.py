@@ -49,6 +49,10 @@ PAGES_OF_ONE = {
     "reading.md",
     "shop.md",
     "loose-notes.md",
+    "shelf.md",
+    "decisions.md",
+    "questions.md",
+    "jobs.md",
     "data/book.js",
 }
 
@@ -60,6 +64,12 @@ def test_every_record_has_its_page(demo: Knowledge, demo_files: tuple[SiteFile, 
         *(f"data/vehicles/{id_}.js" for id_ in book.vehicles),
         *(f"head-units/{id_}.md" for id_ in book.head_units),
         *(f"mounts/{id_}.md" for id_ in book.mounts),
+        *(f"connectors/{id_}.md" for id_ in book.connectors),
+        *(f"speakers/{id_}.md" for id_ in book.speakers),
+        *(f"amplifiers/{id_}.md" for id_ in book.amplifiers),
+        *(f"modules/{id_}.md" for id_ in book.modules),
+        *(f"adapters/{id_}.md" for id_ in book.adapters),
+        *(f"supplies/{id_}.md" for id_ in book.supplies),
         *(f"checks/{rule.name}.md" for rule in demo.rules),
     }
     assert {file.path for file in demo_files} == expected

@@ -38,6 +38,9 @@ def test_a_choice_that_fails_every_way_is_one_mistake_with_every_mend() -> None:
     assert found(BOX, {**SOUND, "depth": 6.5}) == {
         ("depth",): "depth is a bare number, 6.5. Write 6.5 mm or 6.5 in, or write not looked."
     }
+    assert found(BOX, {**SOUND, "lid": "none"}) == {
+        ("lid",): 'lid: "none" has no number. Write it like 165 mm or 6 1/2 in, or write not there or not looked.'
+    }
     assert found(BOX, {**SOUND, "sides": 5}) == {
         ("sides",): "sides is 5, not a list. Write each entry on a line of its own below, after a hyphen, or write all."
     }

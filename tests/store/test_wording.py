@@ -18,7 +18,7 @@ SOUND: dict[str, Any] = {"name": "n", "verdict": "goes in"}
 
 _NO_FIELD = (
     'there is no field "tonnage" here. Take it out, or use one of '
-    "name, verdict, height, depth, sides, count, screws, splits, colour."
+    "name, verdict, height, depth, lid, sides, count, screws, splits, colour."
 )
 
 

@@ -25,6 +25,7 @@ class Box(Record):
     verdict: Verdict = Field(description="Whether it goes in.")
     height: Size | None = Field(default=None, description="From top to bottom.")
     depth: Size | Literal["not looked"] = Field(default="not looked", description="From front to back.")
+    lid: Length | Literal["not there", "not looked"] | None = Field(default=None, description="How thick the lid is.")
     sides: Literal["all"] | Many[Side] = Field(default=(), description="Which sides; or the word all.")
     count: Annotated[int, Field(ge=1, le=9), AsWhole] | None = Field(default=None, description="How many.")
     screws: Many[Screw] = Field(default=(), description="What holds it.")

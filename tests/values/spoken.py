@@ -22,12 +22,16 @@ SIZES: dict[str, dict[str, int]] = {
     },
     "resistance": {"ohm": 10**6, "ohms": 10**6, "Ω": 10**6, "kohm": 10**9},
     "power": {"W": 10**6, "watts": 10**6, "kW": 10**9},
-    "time": {"min": 60, "minutes": 60, "h": 3600, "hours": 3600},
+    "time": {"s": 1, "sec": 1, "seconds": 1, "min": 60, "minutes": 60, "h": 3600, "hours": 3600},
     "mass": {"g": 1000, "kg": 10**6, "grams": 1000},
     "current": {"A": 10**6, "mA": 1000, "amps": 10**6},
     "voltage": {"V": 10**6, "mV": 1000, "volts": 10**6},
     "angle": {"deg": 1000, "°": 1000, "degrees": 1000},
     "capacitance": {"µF": 10**6, "uF": 10**6, "nF": 1000},
+    "frequency": {"Hz": 1000, "kHz": 10**6, "hertz": 1000},
+    "sensitivity": {"dB": 1000, "decibels": 1000},
+    "temperature": {"°C": 1000, "C": 1000, "celsius": 1000},
+    "share": {"%": 1000, "percent": 1000},
 }
 _KEEPS_ITS_CASE = {"m", "mA", "mV", "Ω", "µF"}
 _SIGNS = {(1, 2): "½", (1, 4): "¼", (3, 4): "¾", (1, 8): "⅛", (3, 8): "⅜", (5, 8): "⅝", (7, 8): "⅞"}

@@ -23,6 +23,10 @@ TAKES = {
     "Voltage": ("voltage", "±", "12 V"),
     "Angle": ("angle", "s", "15 deg"),
     "Capacitance": ("capacitance", "", "10 µF"),
+    "Frequency": ("frequency", "", "80 Hz"),
+    "Sensitivity": ("sensitivity", "", "90 dB"),
+    "Temperature": ("temperature", "s±", "70 °C"),
+    "Share": ("share", "", "40 %"),
 }
 
 

@@ -91,6 +91,15 @@ def test_a_length_is_read_as_spoken(text: str, nm: int) -> None:
         ("10 µF", "capacitance", 10_000_000),
         ("10 \u03bcF", "capacitance", 10_000_000),
         ("10 uF", "capacitance", 10_000_000),
+        ("45 s", "time", 45),
+        ("90 sec", "time", 90),
+        ("80 Hz", "frequency", 80_000),
+        ("3.5 kHz", "frequency", 3_500_000),
+        ("90.5 dB", "sensitivity", 90_500),
+        ("70 °C", "temperature", 70_000),
+        ("70C", "temperature", 70_000),
+        ("40 %", "share", 40_000),
+        ("40%", "share", 40_000),
     ],
 )
 def test_every_other_dimension_is_read_as_spoken(text: str, dimension: str, base: int) -> None:

@@ -5,6 +5,7 @@ import pytest
 from bezelbook.values.grammar import Form
 from bezelbook.values.unit_faults import (
     doubtful_unit,
+    fahrenheit,
     no_number,
     number_after_unit,
     unit_first,
@@ -126,3 +127,23 @@ def test_an_unknown_unit_of_one_choice_names_it() -> None:
 @pytest.mark.parametrize("text", ["5 mm", "5"])
 def test_a_known_unit_is_not_unknown(text: str) -> None:
     assert unknown_unit(text, LENGTH) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "mend"),
+    [
+        ("212 °F", "Write 100 °C"),
+        ("175F", "Write 79.4 °C"),
+        ("32 fahrenheit", "Write 0 °C"),
+        ("-40 °F", "Write -40 °C"),
+    ],
+)
+def test_fahrenheit_is_met_with_the_same_warmth_in_celsius(text: str, mend: str) -> None:
+    wrong = fahrenheit(text, Form("temperature", signed=True))
+    assert wrong
+    assert wrong.mend == mend
+
+
+def test_only_a_temperature_is_ever_in_fahrenheit() -> None:
+    assert fahrenheit("20 F", Form("capacitance")) is None
+    assert fahrenheit("70 °C", Form("temperature")) is None

@@ -24,6 +24,11 @@ def test_the_ninths_cover_three_by_three() -> None:
     assert len(words.NINTHS) == len(set(words.NINTHS)) == 9
 
 
+def test_every_speaker_lead_is_a_circuit_by_end_side_and_sign() -> None:
+    leads = {f"{side} {end} {sign}" for side in ("left", "right") for end in ("front", "rear") for sign in "+-"}
+    assert leads < set(words.CIRCUITS)
+
+
 @pytest.mark.parametrize(
     ("listed", "type_"),
     [
@@ -35,6 +40,12 @@ def test_the_ninths_cover_three_by_three() -> None:
         (words.DATUMS, words.Datum),
         (words.WEIGHTS, words.Weight),
         (words.UNKNOWNS, words.Unknown),
+        (words.SAFETIES, words.Safety),
+        (words.PLUG_SIDES, words.PlugSide),
+        (words.PLUG_VIEWS, words.PlugView),
+        (words.EDGES, words.Edge),
+        (words.CIRCUITS, words.Circuit),
+        (words.FUNCTIONS, words.Function),
     ],
 )
 def test_each_list_says_what_its_type_says(listed: tuple[str, ...], type_: object) -> None:

@@ -6,10 +6,20 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
+from bezelbook.kinds.adapter.record import Adapter
+from bezelbook.kinds.amplifier.record import Amplifier
+from bezelbook.kinds.asked.record import Asked
+from bezelbook.kinds.connector.record import Connector
+from bezelbook.kinds.decision.record import Decision
 from bezelbook.kinds.head_unit.record import HeadUnit
+from bezelbook.kinds.job.record import Job
+from bezelbook.kinds.module.record import Module
 from bezelbook.kinds.mount.record import Mount
 from bezelbook.kinds.note.record import Note
 from bezelbook.kinds.shop.record import Shop
+from bezelbook.kinds.speaker.record import Speaker
+from bezelbook.kinds.stock.record import Stock
+from bezelbook.kinds.supply.record import SupplyFile
 from bezelbook.kinds.vehicle.record import Vehicle
 
 
@@ -40,7 +50,17 @@ _ALL = (
     Kind("vehicle", "vehicles", TypeAdapter(Vehicle), "A vehicle platform: its splits and its places."),
     Kind("head_unit", "head_units", TypeAdapter(HeadUnit), "A head unit as it lies on the bench."),
     Kind("mount", "mounts", TypeAdapter(Mount), "A kit, bracket, spacer or cup: what it takes and what it presents."),
+    Kind("connector", "connectors", TypeAdapter(Connector), "A connector: its shell, its key and how it is counted."),
+    Kind("speaker", "speakers", TypeAdapter(Speaker), "A speaker as it lies on the bench."),
+    Kind("amplifier", "amplifiers", TypeAdapter(Amplifier), "An amplifier, added or factory, as it lies on the bench."),
+    Kind("module", "modules", TypeAdapter(Module), "An interface module: what it makes and what keeps working."),
+    Kind("adapter", "adapters", TypeAdapter(Adapter), "A wiring adapter: its ends, and what becomes of each circuit."),
+    Kind("supply", "supplies", TypeAdapter(SupplyFile), "What gets used up, and tools."),
+    Kind("stock", "shelf", TypeAdapter(Stock), "How many of a thing lay where, on the day they were counted."),
     Kind("note", "notes", TypeAdapter(Note), "What one person saw in one car, or on the bench.", by_year=True),
+    Kind("decision", "decisions", TypeAdapter(Decision), "What the team settled about notes, and why."),
+    Kind("asked", "questions", TypeAdapter(Asked), "A question that nobody could answer, and how often it came."),
+    Kind("job", "jobs", TypeAdapter(Job), "A job to come: the car as far as it is known, and what is wished for."),
 )
 
 KINDS: Mapping[str, Kind] = {kind.folder: kind for kind in _ALL}

@@ -1,9 +1,10 @@
 """What every record has in common: an id from its file name, and no field that the book does not know."""
 
-from typing import Annotated, TypeVar
+from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, Strict, StringConstraints
 
+from bezelbook.values.day import Day
 from bezelbook.values.ident import Id
 
 T = TypeVar("T")
@@ -22,6 +23,20 @@ def _whole(value: object) -> object:
 
 # Bounds stand before it: `Annotated[int, Field(ge=1), AsWhole]`. Behind it, the JSON schema would lose them.
 AsWhole = BeforeValidator(_whole)
+Count = Annotated[int, Field(ge=0, le=99), AsWhole]
+Year = Annotated[int, Field(ge=1, le=40), AsWhole]
+
+NAMES, IN_WORDS = "x-names", "x-in-words"
+# What can lie on the bench or be carried to a car.
+PART_KINDS = ("head_unit", "speaker", "amplifier", "module", "adapter", "mount", "connector", "supply")
+
+
+def names(*kinds: str, in_words: bool = False) -> dict[str, Any]:
+    """Mark a field, in the model and in its schema, as naming records of these kinds.
+
+    With `in_words` it may hold a record's name, or words that no record goes by; without, it holds nothing but ids.
+    """
+    return {NAMES: list(kinds)} | ({IN_WORDS: True} if in_words else {})
 
 
 class Part(BaseModel):
@@ -34,6 +49,18 @@ class Record(Part):
     """One file of the book; `id` is the file's name and is never written inside it."""
 
     id: Id = Field(description="The file's name without its ending; never written inside the file.")
+
+
+def kind_of(record: type[Record]) -> str:
+    """The name of the kind of record that a model reads: a kind is called as the folder its model lies in."""
+    return record.__module__.split(".")[-2]
+
+
+class Dated(Record):
+    """A record that one person stands behind: a note, a decision."""
+
+    author: Id | None = Field(default=None, description="Initials or role of whose word it is. No full name.")
+    date: Day | None = Field(default=None, description="The day it was seen or settled.")
 
 
 class Named(Record):

@@ -5,7 +5,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from urllib.parse import quote
 
+from bezelbook.kinds import KINDS
 from bezelbook.kinds.note.record import AnyNote, Bench
+from bezelbook.kinds.record import PART_KINDS
 from bezelbook.knowledge_base import KnowledgeBase
 
 HOME = "index.md"
@@ -17,6 +19,8 @@ READING = "reading.md"
 SHOP = "shop.md"
 LOOSE = "loose-notes.md"
 BOOK_SCRIPT = "data/book.js"
+# Kinds of record that stand together on one page.
+LISTED = {"stock": "shelf.md", "decision": "decisions.md", "asked": "questions.md", "job": "jobs.md"}
 # What comes before the words in the address of an answer.
 ASKED = "ask="
 
@@ -34,6 +38,14 @@ def head_unit_page(unit: str) -> str:
 def mount_page(mount: str) -> str:
     """The page of a mount, by its id."""
     return f"mounts/{mount}.md"
+
+
+def part_page(kind: str, part: str) -> str:
+    """The page of a part of any kind, by the names of both."""
+    return f"{_FOLDERS[kind]}/{part}.md"
+
+
+_FOLDERS = {kind.name: kind.folder.replace("_", "-") for kind in KINDS.values()}
 
 
 def rule_page(rule: str) -> str:
@@ -56,13 +68,22 @@ def note_anchor(note: str) -> str:
     return f"note-{note}"
 
 
+def record_anchor(kind: str, record: str) -> str:
+    """The anchor of a record on the page of its kind, where a kind has one page."""
+    return f"{kind}-{record}"
+
+
 def note_page(book: KnowledgeBase, note: AnyNote) -> str:
     """The page that quotes a note in full: its vehicle's, its part's, or that of notes which point at nothing."""
     if not isinstance(note, Bench):
         return vehicle_page(note.vehicle) if note.vehicle in book.vehicles else LOOSE
-    if note.part in book.head_units:
-        return head_unit_page(note.part)
-    return mount_page(note.part) if note.part in book.mounts else LOOSE
+    kind = part_kind(book, note.part)
+    return part_page(kind, note.part) if kind else LOOSE
+
+
+def part_kind(book: KnowledgeBase, part: str) -> str | None:
+    """The kind of the part of this id; the first that has one when two kinds do, None when none has."""
+    return next((kind for kind in PART_KINDS if part in book.records.get(kind, {})), None)
 
 
 def built(path: str) -> str:
@@ -98,6 +119,17 @@ class Links:
         """The address of a mount's page."""
         return self.to(mount_page(mount))
 
+    def record(self, kind: str, record: str) -> str:
+        """The address of a record of any kind; empty when the book has none of that id."""
+        found = self.book.records.get(kind, {}).get(record)
+        if found is None:
+            return ""
+        if kind == "note":
+            return self.note(self.book.notes[record])
+        if kind in LISTED:
+            return self.to(LISTED[kind], record_anchor(kind, record))
+        return self.to(SHOP if kind == "shop" else part_page(kind, record))
+
     def rule(self, rule: str) -> str:
         """The address of a rule's page."""
         return self.to(rule_page(rule))
@@ -122,5 +154,9 @@ class Links:
             "reading": READING,
             "shop": SHOP,
             "loose": LOOSE,
+            "shelf": LISTED["stock"],
+            "decisions": LISTED["decision"],
+            "questions": LISTED["asked"],
+            "jobs": LISTED["job"],
         }
         return {name: self.to(path) for name, path in pages.items()}

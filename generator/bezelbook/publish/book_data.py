@@ -8,6 +8,7 @@ from bezelbook.kinds.record import Named
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.publish.address import HOME, Links, vehicle_script
 from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, UNIT
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
@@ -91,6 +92,8 @@ def _pages(knowledge: Knowledge) -> Iterator[list[Any]]:
         yield _page(unit, "head unit", to.head_unit(unit.id))
     for mount in book.mounts.values():
         yield _page(mount, mount.mount_kind, to.mount(mount.id))
+    for kind in PART_HEADINGS:
+        yield from (_page(part, kind, to.record(kind, part.id)) for part in parts_of(book, kind))
     for rule in knowledge.rules:
         yield [rule.title, "how the book checks itself", to.rule(rule.name), []]
 

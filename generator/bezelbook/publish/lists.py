@@ -9,6 +9,7 @@ from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import loose_notes
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.wording import counted
@@ -44,7 +45,16 @@ def _parts(book: KnowledgeBase, named: Mentions) -> SiteFile:
         (one, to.mount(one.id), _also(one), f"used {_times(len(named.used.get(one.id, ())))}")
         for one in book.mounts.values()
     ]
-    return page_file(PARTS, "Parts", render("publish/parts.html", units=units, mounts=mounts))
+    html = render("publish/parts.html", units=units, mounts=mounts, others=list(_others(book, to)), to=to)
+    return page_file(PARTS, "Parts", html)
+
+
+def _others(book: KnowledgeBase, to: Links) -> Iterator[tuple[str, str, list[tuple[Named, str, str]]]]:
+    """Each other kind of part that the book has any of: its anchor, its heading, and its records."""
+    for kind, heading in PART_HEADINGS.items():
+        records = [(one, to.record(kind, one.id), _also(one)) for one in parts_of(book, kind)]
+        if records:
+            yield f"{kind}s", heading, records
 
 
 def _times(number: int) -> str:

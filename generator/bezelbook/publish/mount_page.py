@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.kinds.mount.record import For, Mount
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.address import Links, mount_page
+from bezelbook.publish.address import Links, mount_page, part_kind
 from bezelbook.publish.mentions import Mentions, place_words, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
@@ -23,7 +23,7 @@ def mount_pages(book: KnowledgeBase, named: Mentions) -> Iterator[SiteFile]:
     caliper, first = book.shop.tools.bench_caliper, book.shop.units_first
     for mount in book.mounts.values():
         to = Links(mount_page(mount.id), book)
-        on_bench = () if mount.id in book.head_units else book.bench_notes(mount.id)
+        on_bench = book.bench_notes(mount.id) if part_kind(book, mount.id) == "mount" else ()
         html = render(
             "kinds/mount/page.html",
             mount=mount,

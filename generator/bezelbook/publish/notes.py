@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from bezelbook.kinds.note.record import AnyNote, Bench
+from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.address import note_anchor
+from bezelbook.publish.address import LOOSE, note_anchor, note_page
 from bezelbook.publish.typed import Line, typed_lines
 from bezelbook.reasoning.evidence import Evidence
 from bezelbook.reasoning.quote import quote
@@ -64,11 +64,5 @@ def newest_first(notes: Iterable[Said]) -> list[Said]:
 
 def loose_notes(book: KnowledgeBase) -> tuple[Said, ...]:
     """Notes that point at a vehicle or at a part that is not in the book, newest first."""
-    loose = [note for note in book.notes.values() if not _points(book, note)]
+    loose = [note for note in book.notes.values() if note_page(book, note) == LOOSE]
     return tuple(newest_first(said(book, note) for note in loose))
-
-
-def _points(book: KnowledgeBase, note: AnyNote) -> bool:
-    if isinstance(note, Bench):
-        return note.part in book.head_units or note.part in book.mounts
-    return note.vehicle in book.vehicles

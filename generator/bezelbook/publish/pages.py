@@ -15,6 +15,7 @@ from bezelbook.publish.monday_page import monday_page
 from bezelbook.publish.mount_page import mount_pages
 from bezelbook.publish.opening import openings_of
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.record_pages import listed_pages, part_pages
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.vehicle_page import vehicle_pages
@@ -34,6 +35,8 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     yield from vehicle_pages(book, openings, named)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
+    yield from part_pages(book)
+    yield from listed_pages(book)
     yield from list_pages(knowledge, named)
     yield monday_page(knowledge)
     yield from check_pages(knowledge)

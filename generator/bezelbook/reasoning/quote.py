@@ -3,6 +3,7 @@
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
 from bezelbook.kinds.note.state import Sizes
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.values.quantity import Quantity
 
 
 def quote(book: KnowledgeBase, note: AnyNote) -> str:
@@ -40,8 +41,8 @@ def _tried(book: KnowledgeBase, note: Tried) -> str:
 
 
 def _sizes(sizes: Sizes) -> str:
-    typed = [(name.replace("_", " "), getattr(sizes, name)) for name in Sizes.model_fields if name != "plug_exit"]
-    return ", ".join(f"{name} {size.typed}" for name, size in typed if size is not None)
+    said = [(name.replace("_", " "), getattr(sizes, name)) for name in Sizes.model_fields]
+    return ", ".join(f"{name} {size.typed}" for name, size in said if isinstance(size, Quantity))
 
 
 def _state(note: Tried | Measured) -> str:

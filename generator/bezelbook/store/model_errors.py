@@ -8,7 +8,7 @@ from pydantic import ValidationError
 from bezelbook.store.expected import Expected, Schema
 from bezelbook.store.located import Located, locate
 from bezelbook.store.place import Path
-from bezelbook.store.wording import worded
+from bezelbook.store.wording import other_way, worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,9 +31,9 @@ def mistakes(error: ValidationError, data: object, schema: Schema) -> tuple[Mist
 
 def _mistake(group: list[Located], expected: Expected) -> Mistake:
     """Say a choice that failed in every reading as one: the first reading's complaint, with what else would do."""
-    sayings = [worded(found, expected) for found in sorted(group, key=_is_word)]
-    first = sayings[0]
-    more = dict.fromkeys(f"{saying.mend[:1].lower()}{saying.mend[1:]}" for saying in sayings[1:])
+    meant, *others = sorted(group, key=_is_word)
+    first = worded(meant, expected)
+    more = dict.fromkeys(other_way(found, expected) for found in others)
     return Mistake(group[0].path, group[0].at_key, first.what, ", or ".join([first.mend, *more]))
 
 

@@ -45,6 +45,15 @@ def _wrong_word(found: Located, _: Expected) -> Wrong:
     return _not_one_of(value, words)
 
 
+def other_way(found: Located, expected: Expected) -> str:
+    """Say what else would do, after what would mend another reading of the same value."""
+    if found.error["type"] == "literal_error":
+        words = re.findall(r"'([^']*)'", _context(found)["expected"])
+        return f"write {listed(words, 'or')}"
+    mend = worded(found, expected).mend
+    return f"{mend[:1].lower()}{mend[1:]}"
+
+
 def _wrong_form(found: Located, _: Expected) -> Wrong:
     words = re.findall(r"'([^']*)'", _context(found)["expected_tags"])
     return _not_one_of(found.error["input"][found.path[-1]], words)

@@ -75,4 +75,8 @@ Mass = TypeAliasType("Mass", Annotated[Quantity, Spoken(Form("mass", plus_minus=
 Current = TypeAliasType("Current", Annotated[Quantity, Spoken(Form("current", plus_minus=False))])
 Voltage = TypeAliasType("Voltage", Annotated[Quantity, Spoken(Form("voltage"))])
 Angle = TypeAliasType("Angle", Annotated[Quantity, Spoken(Form("angle", signed=True, plus_minus=False))])
+Frequency = TypeAliasType("Frequency", Annotated[Quantity, Spoken(Form("frequency", plus_minus=False))])
+Sensitivity = TypeAliasType("Sensitivity", Annotated[Quantity, Spoken(Form("sensitivity", plus_minus=False))])
+Temperature = TypeAliasType("Temperature", Annotated[Quantity, Spoken(Form("temperature", signed=True))])
+Share = TypeAliasType("Share", Annotated[Quantity, Spoken(Form("share", plus_minus=False))])
 Capacitance = TypeAliasType("Capacitance", Annotated[Quantity, Spoken(Form("capacitance", plus_minus=False))])

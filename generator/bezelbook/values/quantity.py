@@ -19,8 +19,9 @@ class Quantity:
     """A quantity in whole base units of its dimension, beside the text it was read from.
 
     The base units: length nm, resistance micro-ohm, power microwatt, time second, mass milligram, current
-    microamp, voltage microvolt, angle millidegree, capacitance picofarad. `give` is the ± in the same unit,
-    or None when none was typed; `by` is caliper or printed, or None.
+    microamp, voltage microvolt, angle millidegree, capacitance picofarad, frequency millihertz, and a thousandth of
+    a dB, of a °C and of a % for sensitivity, temperature and share. `give` is the ± in the same unit, or None when
+    none was typed; `by` is caliper or printed, or None.
     """
 
     dimension: str

@@ -19,6 +19,7 @@ from bezelbook.values.number_faults import (
 from bezelbook.values.suggestion import called, examples, quoted, readable, with_units, write
 from bezelbook.values.unit_faults import (
     doubtful_unit,
+    fahrenheit,
     no_number,
     number_after_unit,
     unit_first,
@@ -179,6 +180,7 @@ _FAULTS = (
     number_after_unit,
     unit_first,
     doubtful_unit,
+    fahrenheit,
     unit_of_another,
     _says_more,
     unknown_unit,

@@ -44,7 +44,7 @@ def show_quantity(quantity: Quantity, first: str = "mm") -> str:
         give = f" ± {show_length(quantity.give, first)}" if quantity.give else ""
         return show_length(quantity.base, first) + give
     if quantity.dimension == "time":
-        return show_minutes(quantity.base)
+        return f"{quantity.base} s" if quantity.base % 60 and quantity.base < 120 else show_minutes(quantity.base)
     unit = _unit_for(quantity)
     give = f" ± {_exact(quantity.give, unit)}" if quantity.give else ""
     return f"{_exact(quantity.base, unit)}{give} {unit.name}"

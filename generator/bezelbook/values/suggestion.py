@@ -18,6 +18,10 @@ _EXAMPLES = {
     "voltage": ("12.4 V",),
     "angle": ("15 deg",),
     "capacitance": ("10 µF",),
+    "frequency": ("80 Hz", "3.5 kHz"),
+    "sensitivity": ("90 dB",),
+    "temperature": ("70 °C",),
+    "share": ("40 %",),
 }
 
 

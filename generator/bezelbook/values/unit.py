@@ -48,6 +48,7 @@ OHM = Unit("ohm", 1_000_000, ("ohm", "ohms"), ("Ω", "\u2126"))
 KILOHM = Unit("kohm", 1_000_000_000, ("kohm", "kohms"), ("kΩ", "k\u2126", "KΩ", "K\u2126"))
 WATT = Unit("W", 1_000_000, ("w", "watt", "watts"))
 KILOWATT = Unit("kW", 1_000_000_000, ("kw", "kilowatt", "kilowatts"))
+SECOND = Unit("s", 1, ("s", "sec", "sec.", "secs", "second", "seconds"))
 MINUTE = Unit("min", 60, ("min", "min.", "mins", "minute", "minutes"))
 HOUR = Unit("h", 3_600, ("h", "hr", "hrs", "hour", "hours"))
 GRAM = Unit("g", 1_000, ("g", "gram", "grams", "gramme", "grammes"))
@@ -60,18 +61,27 @@ MILLIVOLT = Unit("mV", 1_000, ("millivolt", "millivolts"), ("mV", "mv"))
 DEGREE = Unit("deg", 1_000, ("deg", "deg.", "degree", "degrees"), ("°",))
 MICROFARAD = Unit("µF", 1_000_000, ("uf", "mfd", "microfarad", "microfarads"), ("µF", "\u03bcF"))
 NANOFARAD = Unit("nF", 1_000, ("nf", "nanofarad", "nanofarads"))
+HERTZ = Unit("Hz", 1_000, ("hz", "hertz"))
+KILOHERTZ = Unit("kHz", 1_000_000, ("khz", "kilohertz"))
+DECIBEL = Unit("dB", 1_000, ("db", "decibel", "decibels"))
+CELSIUS = Unit("°C", 1_000, ("°c", "c", "celsius"))
+PER_CENT = Unit("%", 1_000, ("percent", "per cent"), ("%",))
 
 # The first two units of each row are the two readings of a bare number.
 UNITS: dict[str, tuple[Unit, ...]] = {
     "length": (MM, INCH, CM, METRE, FOOT),
     "resistance": (OHM, KILOHM),
     "power": (WATT, KILOWATT),
-    "time": (MINUTE, HOUR),
+    "time": (MINUTE, HOUR, SECOND),
     "mass": (GRAM, KILOGRAM),
     "current": (AMP, MILLIAMP),
     "voltage": (VOLT, MILLIVOLT),
     "angle": (DEGREE,),
     "capacitance": (MICROFARAD, NANOFARAD),
+    "frequency": (HERTZ, KILOHERTZ),
+    "sensitivity": (DECIBEL,),
+    "temperature": (CELSIUS,),
+    "share": (PER_CENT,),
 }
 PAIRS = {"length": Pair(FOOT, INCH, below=12), "time": Pair(HOUR, MINUTE, below=60, bare=True)}
 

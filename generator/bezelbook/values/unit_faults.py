@@ -66,6 +66,15 @@ def doubtful_unit(text: str, form: Form) -> Wrong | None:
     return Wrong(f"{quoted(text)} has a unit that can be read two ways", write(form, *ways))
 
 
+def fahrenheit(text: str, form: Form) -> Wrong | None:
+    """Meet `175 °F`, which the book keeps in °C."""
+    found = re.fullmatch(r"(-?[0-9]{1,4}(?:\.[0-9])?) ?(?:°F|F|deg F|fahrenheit)", text, flags=re.IGNORECASE)
+    if form.dimension != "temperature" or not found:
+        return None
+    celsius = decimal((Fraction(found[1]) - 32) * Fraction(5, 9), 1)
+    return Wrong(f"{quoted(text)} is in Fahrenheit", write(form, f"{celsius} °C"))
+
+
 def unit_of_another(text: str, form: Form) -> Wrong | None:
     """Meet `20 ohm` where a length belongs."""
     found = _ONE.fullmatch(text)

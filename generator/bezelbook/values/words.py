@@ -33,6 +33,70 @@ Weight = Literal["stop", "look first", "tidy up"]
 Unknown = Literal["not looked", "not there", "not needed", "does not apply"]
 """The four ways in which a value is missing; a blank is `not looked`."""
 
+Safety = Literal["none", "stored energy", "restraint near", "high voltage near"]
+"""What could hurt someone at a place or a piece; the vehicle's service information rules."""
+
+PlugSide = Literal["vehicle side", "unit side"]
+"""Which half of a pair of plugs: the one on the car's loom, or the one on the radio or other device."""
+
+PlugView = Literal["mating face", "wire entry"]
+"""From which side cavities were counted; the one is the mirror image of the other."""
+
+Edge = Literal["top", "bottom", "left", "right"]
+"""A side of something looked at from the front."""
+
+Circuit = Literal[
+    "constant",
+    "accessory",
+    "ignition",
+    "illumination",
+    "dimmer",
+    "ground",
+    "amplifier turn-on",
+    "aerial feed",
+    "left front +",
+    "left front -",
+    "right front +",
+    "right front -",
+    "left rear +",
+    "left rear -",
+    "right rear +",
+    "right rear -",
+    "reverse",
+    "park brake",
+    "speed",
+    "wheel buttons",
+    "mute",
+    "microphone",
+    "camera",
+    "camera supply",
+    "USB",
+    "bus",
+]
+"""A wire, or the signal on a bus, that a radio, an adapter or a module may need, pass or make."""
+
+Function = Literal[
+    "wheel buttons",
+    "camera",
+    "parking sensors",
+    "chimes",
+    "indicator sound",
+    "reverse warning",
+    "pedestrian warning",
+    "emergency call",
+    "hazard switch",
+    "climate readout",
+    "menus",
+    "clock",
+    "outlet",
+    "USB",
+    "phone",
+    "microphone",
+    "factory amplifier",
+    "fader",
+]
+"""Something the car did before the job, and that a customer or the law expects it to do afterwards."""
+
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
 ANSWER_VERDICTS: tuple[AnswerVerdict, ...] = get_args(AnswerVerdict)
 SURENESSES: tuple[Sureness, ...] = get_args(Sureness)
@@ -42,3 +106,9 @@ NINTHS: tuple[Ninth, ...] = get_args(Ninth)
 DATUMS: tuple[Datum, ...] = get_args(Datum)
 WEIGHTS: tuple[Weight, ...] = get_args(Weight)
 UNKNOWNS: tuple[Unknown, ...] = get_args(Unknown)
+SAFETIES: tuple[Safety, ...] = get_args(Safety)
+PLUG_SIDES: tuple[PlugSide, ...] = get_args(PlugSide)
+PLUG_VIEWS: tuple[PlugView, ...] = get_args(PlugView)
+EDGES: tuple[Edge, ...] = get_args(Edge)
+CIRCUITS: tuple[Circuit, ...] = get_args(Circuit)
+FUNCTIONS: tuple[Function, ...] = get_args(Function)

@@ -49,6 +49,10 @@ def test_a_bare_number_is_refused_with_both_readings(bare: float) -> None:
         ("least_load", "-4 ohm"),
         ("body_depth", "flush"),
         ("side_screw", {"thread": "M5"}),
+        ("plug_face", "rear"),
+        ("other_plugs", [{"exit": "left"}]),
+        ("other_plugs", [{"what": "phono", "exit": "side"}]),
+        ("goes_with", ["The box"]),
     ],
 )
 def test_a_field_says_which_value_it_does_not_take(field: str, wrong: object) -> None:
@@ -77,3 +81,13 @@ def test_a_screen_can_sit_flush_and_tilt_both_ways() -> None:
     assert screen.offset_least is not None
     assert screen.tilt_least is not None
     assert (screen.offset_least.base, screen.tilt_least.base) == (0, -5_000)
+
+
+def test_plugs_beside_the_main_one_take_room_of_their_own() -> None:
+    phono = unit(other_plugs=[{"what": "phono", "exit": "left", "plug_and_bend": "42 mm caliper"}]).other_plugs[0]
+    assert phono.plug_and_bend is not None
+    assert (phono.exit, phono.plug_and_bend.base) == ("left", 42_000_000)
+
+
+def test_a_radio_in_two_pieces_names_its_other_piece() -> None:
+    assert unit(goes_with=["short-double-box"]).goes_with == ("short-double-box",)

@@ -58,6 +58,13 @@ def test_a_hole_may_lie_before_a_part_of_the_opening_only() -> None:
         ("presents", {"ninths": ["top"]}),
         ("made_for", [{"vehicle": "compact-hatch-2"}]),
         ("needs_too", ["The other kit"]),
+        ("holes", {"patterns": [{"count": 4}]}),
+        ("holes", {"patterns": [{"state": "drilled"}]}),
+        ("holes", {"patterns": [{"state": "ready", "circle": 156}]}),
+        ("basket", 141),
+        ("inner", "132"),
+        ("screws", [{"length": "6 mm"}]),
+        ("screws", {"thread": "M5"}),
         ("prep", "15 mm"),
     ],
 )
@@ -69,3 +76,18 @@ def test_a_field_says_which_value_it_does_not_take(field: str, wrong: object) ->
 def test_it_may_be_made_for_one_build_of_a_place() -> None:
     place = {"vehicle": "compact-hatch-2", "place": "dash-centre", "splits": {"build": "late"}}
     assert mount(made_for=[place]).made_for[0].splits == {"build": "late"}
+
+
+def test_holes_that_were_measured_say_which_they_are_and_where_the_first_one_sits() -> None:
+    pattern = {"state": "to drill", "holds": "the part", "count": 4, "circle": "156 mm caliper", "first": "1:30"}
+    made = mount(holes={"patterns": [pattern]}).holes.patterns[0]
+    assert made.circle is not None
+    assert (made.state, made.count, made.circle.base, made.first) == ("to drill", 4, 156_000_000, "1:30")
+
+
+def test_screws_may_be_words_or_sizes() -> None:
+    assert mount(screws="M5 x 6 x 4").screws == "M5 x 6 x 4"
+    sized = mount(screws=[{"thread": "M5", "length": "6 mm", "count": 4}]).screws
+    assert not isinstance(sized, str)
+    assert sized is not None
+    assert (sized[0].thread, sized[0].count) == ("M5", 4)

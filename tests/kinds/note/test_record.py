@@ -86,6 +86,23 @@ def test_a_note_says_its_verdict_and_how_sure_in_shop_words(verdict: str, sure: 
         ("bench", "vehicle", "compact-hatch-2"),
         ("after", "times", [{"scope": "bench", "took": 25}]),
         ("after", "resistors", [{"value": "20 W"}]),
+        ("after", "adapters", "late-t"),
+        ("after", "used", [{"count": 6}]),
+        ("tried", "undo", True),
+        ("tried", "screen_set", {"tilt": 5}),
+        ("tried", "sizes", {"mounting_depth": 63}),
+        ("measured", "other_side", "same"),
+        ("measured", "rake", "12 mm"),
+        ("measured", "controls", [{"what": "vent"}]),
+        ("measured", "bolt_holes", {"kind": "screws"}),
+        ("seen", "pieces", [{"pull": ["up"]}]),
+        ("seen", "factory_speaker", {"impedance": 2}),
+        ("seen", "accessory_supply", "red wire"),
+        ("seen", "photos", "one.jpg"),
+        ("metered", "sure", "certain"),
+        ("metered", "channels", [{"band": "low"}]),
+        ("bench", "circuits", {"red": "passes"}),
+        ("bench", "circuits", {"constant": "yes"}),
     ],
 )
 def test_a_field_says_which_value_it_does_not_take(form: str, field: str, wrong: object) -> None:
@@ -105,3 +122,12 @@ def test_a_bench_note_may_be_words_alone() -> None:
     loaded = note("bench", words="One corner is bent.")
     assert isinstance(loaded, Bench)
     assert loaded.readings == ()
+
+
+def test_a_bench_note_may_contradict_what_an_adapter_s_record_says_of_a_circuit() -> None:
+    loaded = note("bench", part="late-t", circuits={"accessory": "not there", "constant": {"does": "passes"}})
+    assert isinstance(loaded, Bench)
+    assert {circuit: said.does for circuit, said in loaded.circuits.items()} == {
+        "accessory": "not there",
+        "constant": "passes",
+    }

@@ -70,3 +70,9 @@ def test_clips_are_counted_whole(lost: float) -> None:
 def test_clips_have_a_type() -> None:
     with pytest.raises(ValidationError, match="kind"):
         Clips.model_validate({"handled": 14, "lost": 2})
+
+
+def test_a_speaker_without_a_record_has_sizes_too() -> None:
+    sizes = Sizes.model_validate({"mounting_depth": "63 mm caliper", "bolt_circle": "156 mm", "bolt_count": 4})
+    assert sizes.mounting_depth is not None
+    assert (sizes.mounting_depth.base, sizes.bolt_count) == (63_000_000, 4)

@@ -60,6 +60,36 @@ def test_a_place_uses_the_words_of_the_trade(field: str, value: object) -> None:
         vehicle(places={"dash-centre": {**OPENING, field: value}})
 
 
+@pytest.mark.parametrize(
+    "field",
+    [
+        "accessory_supply",
+        "bus_sleep",
+        "aerials",
+        "sound_paths",
+        "battery",
+        "ground_points",
+        "amplifier",
+        "rest_current",
+    ],
+)
+def test_a_vehicle_holds_nothing_seen_or_metered_in_a_car(field: str) -> None:
+    with pytest.raises(ValidationError, match="extra"):
+        vehicle(**{field: "wire"})
+
+
+def test_a_split_may_say_what_sort_of_difference_it_is() -> None:
+    axis: dict[str, Any] = {"values": {"left": {}, "right": {}}}
+    assert vehicle(splits={"hand": axis}).splits["hand"].differs_in is None
+    assert vehicle(splits={"hand": {**axis, "differs_in": "hand"}}).splits["hand"].differs_in == "hand"
+    with pytest.raises(ValidationError, match="differs_in"):
+        vehicle(splits={"hand": {**axis, "differs_in": "steering"}})
+
+
+def test_a_place_may_name_its_other_side() -> None:
+    assert vehicle(places={"door-left": {**OPENING, "other_side": "door-right"}}).places["door-left"].other_side
+
+
 @pytest.mark.parametrize("field", ["depth", "width", "cut_out", "plug"])
 def test_a_place_holds_nothing_measured_or_seen_in_a_car(field: str) -> None:
     with pytest.raises(ValidationError, match="extra"):

@@ -1,12 +1,13 @@
 """A head unit as it lies on the bench: its sizes, where its plug leaves, what it needs."""
 
-from typing import Annotated, Literal
+from typing import Literal
 
 from pydantic import Field
 
-from bezelbook.kinds.record import AsWhole, Many, Name, Named, Part
+from bezelbook.kinds.record import Count, Many, Name, Named, Part, names
+from bezelbook.values.ident import Id
 from bezelbook.values.measures import Angle, Current, Length, Mass, Offset, Power, Resistance, Size, Voltage
-from bezelbook.values.words import Ninth
+from bezelbook.values.words import Circuit, Ninth
 
 SizeClass = Literal[
     "single",
@@ -19,7 +20,6 @@ SizeClass = Literal[
     "round",
     "shaped",
 ]
-Count = Annotated[int, Field(ge=0, le=99), AsWhole]
 
 
 class SideScrew(Part):
@@ -42,6 +42,16 @@ class Screen(Part):
     tilt_most: Angle | None = Field(default=None, description="Most tilt.")
 
 
+class OtherPlug(Part):
+    """A plug beside the main one."""
+
+    what: Name = Field(description="Which plug: aerial, phono, USB, video, microphone.")
+    exit: Ninth | None = Field(default=None, description="Where it leaves, seen from the front.")
+    plug_and_bend: Size | None = Field(
+        default=None, description="From the back plate to the back of the plug and its bent lead."
+    )
+
+
 class HeadUnit(Named):
     """A radio, screen or box, by shop nickname. Each size says caliper or printed."""
 
@@ -61,7 +71,21 @@ class HeadUnit(Named):
     plug_and_bend: Size | None = Field(
         default=None, description="From the back plate to the back of the plug and its bent loom."
     )
+    plug_face: Literal["back", "top", "bottom", "left", "right"] | None = Field(
+        default=None, description="Which face the main plug is in; nearly always the back."
+    )
+    right_angle_plug: Size | None = Field(
+        default=None, description="The same with a right-angle plug, where there is one."
+    )
+    other_plugs: Many[OtherPlug] = Field(default=(), description="Plugs beside the main one.")
     screen: Screen | None = Field(default=None, description="Only for a screen that stands off the dash.")
+    sleeve: Size | None = Field(default=None, description="How thick the sheet of its sleeve is, where it sits in one.")
+    rear_stud: Name | None = Field(default=None, description="The stud at its back, such as M5.")
+    goes_with: Many[Id] = Field(
+        default=(),
+        description="The other piece of a radio in two pieces, by file name.",
+        json_schema_extra=names("head_unit"),
+    )
     mass: Mass | None = Field(default=None, description="On the scale.")
     side_screw: SideScrew | None = Field(default=None, description="Side screws.")
     pre_outs: Count | None = Field(default=None, description="How many line-level outputs.")
@@ -70,20 +94,9 @@ class HeadUnit(Named):
     least_load: Resistance | None = Field(default=None, description="The lowest speaker load it may drive.")
     most_current: Current | None = Field(default=None, description="The most it draws.")
     fuse: Current | None = Field(default=None, description="The fuse on it.")
-    needs: Many[
-        Literal[
-            "constant",
-            "accessory",
-            "illumination",
-            "park brake",
-            "reverse",
-            "speed",
-            "wheel buttons",
-            "camera supply",
-            "amplifier turn-on",
-            "aerial feed",
-            "microphone",
-            "USB",
-        ]
-    ] = Field(default=(), description="The circuits and signals it wants.")
-    own_plug: Name | None = Field(default=None, description="The plug on it, by the shop's name.")
+    needs: Many[Circuit] = Field(default=(), description="The circuits and signals it wants.")
+    own_plug: Name | None = Field(
+        default=None,
+        description="The plug on it: a connector's file name, or the shop's words.",
+        json_schema_extra=names("connector", in_words=True),
+    )

@@ -3,13 +3,20 @@
 from typing import Annotated, Literal
 
 from pydantic import Field
+from typing_extensions import TypeAliasType
 
+from bezelbook.kinds.circuits import ByCircuit, Does
+from bezelbook.kinds.note.fitting import Fitted, FunctionWords, LoadResistor, Took, Used
+from bezelbook.kinds.note.opening import Control, OpeningSeen
+from bezelbook.kinds.note.removal import RemovalSeen
+from bezelbook.kinds.note.speaker_place import BoltHoles, SideRuled, SpeakerPlaceSeen
 from bezelbook.kinds.note.state import Clips, Reason, Sizes, State
-from bezelbook.kinds.record import AsWhole, Many, Name, Part, Record, Text
-from bezelbook.values.day import Day
+from bezelbook.kinds.note.wiring import CavityReading, Channel, SoundSeen, SupplyFound
+from bezelbook.kinds.pieces import InAWord
+from bezelbook.kinds.record import PART_KINDS, Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
-from bezelbook.values.measures import Minutes, Power, Reading, Resistance, Voltage
-from bezelbook.values.words import Datum, Ninth, Side, Sureness, Verdict
+from bezelbook.values.measures import Angle, Reading, Resistance
+from bezelbook.values.words import Datum, Ninth, PlugView, Side, Sureness, Verdict
 
 Tool = Literal["caliper", "depth gauge", "tape", "wire", "template", "putty", "test box", "eye"]
 Room = Literal[
@@ -18,37 +25,45 @@ Room = Literal[
     "height",
     "nose width",
     "nose height",
+    "corner radius",
     "rear depth to fixed",
     "rear depth to glass down",
     "rear depth at worst of travel",
     "front clearance",
     "cut-out",
+    "cut-out long way",
+    "cut-out short way",
     "bolt circle",
     "hole spacing",
 ]
-Presence = Literal["there", "not there", "not looked"]
 
 
-class Signed(Record):
+class Signed(Dated):
     """Who wrote it and when; the form and the command fill these in."""
 
-    author: Id | None = Field(default=None, description="Initials or role of who saw it.")
-    date: Day | None = Field(default=None, description="The day it was seen.")
     job: Id | None = Field(
         default=None, description="A tag for the job, never a customer. Two notes with one tag are one job."
     )
     words: Text | None = Field(default=None, description="Whatever else is worth saying, in your own words.")
-    replaces: Id | None = Field(default=None, description="The older note that this one takes the place of.")
+    replaces: Id | None = Field(
+        default=None, description="The older note that this one takes the place of.", json_schema_extra=names("note")
+    )
     numbers: Literal["read back"] | None = Field(
         default=None, description="Write read back once an odd number has been looked at again and stands."
     )
+    photos: Many[Name] = Field(
+        default=(), description="Names of pictures kept elsewhere. No plate, no face, no address in any of them."
+    )
 
 
-class Tried(Signed, State):
+class Tried(Fitted, Signed, State):
     """Something was offered up to a place."""
 
     form: Literal["tried"] = Field(description="This form: something was offered up.")
-    what: Name = Field(description="What was tried: a record's file name, or words.")
+    what: Name = Field(
+        description="What was tried: a record's file name, or words.",
+        json_schema_extra=names(*PART_KINDS, in_words=True),
+    )
     verdict: Verdict = Field(description="Whether it goes in.")
     sure: Sureness = Field(description="How you know.")
     sizes: Sizes | None = Field(default=None, description="Its sizes, when it has no record of its own.")
@@ -60,8 +75,8 @@ class Tried(Signed, State):
     short_by: Reading | None = Field(default=None, description="How much room was missing.")
     to_spare: Reading | None = Field(default=None, description="How much room was left over.")
     condition: Name | None = Field(default=None, description="What it took, when the verdict is goes in if.")
-    lost: Many[Name] = Field(default=(), description="What no longer worked or could no longer be reached.")
-    kept: Many[Name] = Field(default=(), description="What was tried afterwards and still worked.")
+    lost: Many[FunctionWords] = Field(default=(), description="What no longer worked or could no longer be reached.")
+    kept: Many[FunctionWords] = Field(default=(), description="What was tried afterwards and still worked.")
     differed: Text | None = Field(default=None, description="What was not as the page said.")
 
 
@@ -79,61 +94,43 @@ class RoomReading(Part):
     moves: Literal["moves", "fixed"] | None = Field(default=None, description="Whether that thing moves.")
 
 
-class Measured(Signed, State):
+class Measured(SideRuled, Signed, State):
     """A place was measured. Unless it says otherwise: nothing cut, loom held aside, no mount."""
 
     form: Literal["measured"] = Field(description="This form: the place was measured.")
     readings: Many[RoomReading] = Field(min_length=1, description="The numbers, each from a named face.")
+    shape: Literal["round", "oval", "square", "D"] | None = Field(
+        default=None, description="The shape of a cut-out for a speaker."
+    )
+    bolt_holes: BoltHoles | None = Field(default=None, description="The holes that a speaker is fixed by.")
+    rake: Angle | None = Field(default=None, description="How far the opening leans back.")
+    controls: Many[Control] = Field(
+        default=(), description="Controls near the opening, for a screen that stands off the dash."
+    )
 
 
-class Fasteners(Part):
-    """Fasteners of one kind on one piece."""
-
-    kind: Name = Field(description="Which fastener.")
-    count: Annotated[int, Field(ge=0, le=999), AsWhole] | None = Field(default=None, description="How many.")
-    where: Name | None = Field(default=None, description="Where they are.")
-
-
-class Overlap(Part):
-    """One piece over another."""
-
-    piece: Id = Field(description="The piece on top.")
-    over: Id = Field(description="The piece it lies over.")
-
-
-class Seen(Signed, State):
+class Seen(RemovalSeen, SupplyFound, SpeakerPlaceSeen, SideRuled, OpeningSeen, SoundSeen, Signed, State):
     """Something was looked at: a plug, an amplifier, a tell, a layer of trim."""
 
     form: Literal["seen"] = Field(description="This form: something was looked at.")
-    plug: Name | None = Field(default=None, description="The plug at this place.")
-    amplifier: Presence | None = Field(default=None, description="Whether a factory amplifier is there.")
     tell: Text | None = Field(default=None, description="A way to know the build from the seat.")
-    lies_over: Many[Overlap] = Field(default=(), description="Which piece lies over which.")
-    shares_screw: Many[Id] = Field(default=(), description="Pieces held by one and the same screw.")
-    hidden: Text | None = Field(default=None, description="A fixing nobody would find.")
-    fasteners: Many[Fasteners] = Field(default=(), description="What holds it.")
     same_as: Side | None = Field(default=None, description="The side this one was compared with and found the same.")
 
 
-class CavityReading(Part):
-    """One cavity and what was on it."""
-
-    cavity: Annotated[int, Field(ge=1, le=200), AsWhole] = Field(description="Its number.")
-    carries: Name = Field(description="What it carries.")
-    volts: Voltage | None = Field(default=None, description="What the meter said, in volts.")
-    ohms: Resistance | None = Field(default=None, description="What the meter said, in ohms.")
-    colour: Name | None = Field(default=None, description="Wire colour.")
-
-
-class Metered(Signed, State):
+class Metered(SupplyFound, Signed, State):
     """A plug was metered."""
 
     form: Literal["metered"] = Field(description="This form: a plug was metered.")
-    plug: Name = Field(description="Which plug.")
-    view: Literal["mating face", "wire entry"] | None = Field(
-        default=None, description="From which side the numbers were counted."
+    plug: Name = Field(
+        description="Which plug: a connector's file name, or words.",
+        json_schema_extra=names("connector", in_words=True),
+    )
+    view: PlugView | None = Field(default=None, description="From which side the numbers were counted.")
+    sure: Sureness | None = Field(
+        default=None, description="How you know, when it was not a meter: told for what a sheet says."
     )
     cavities: Many[CavityReading] = Field(min_length=1, description="Cavity by cavity.")
+    channels: Many[Channel] = Field(default=(), description="Outputs of a factory amplifier.")
 
 
 class BenchReading(Part):
@@ -143,43 +140,41 @@ class BenchReading(Part):
     reads: Reading = Field(description="The reading, with ± when you know it.")
 
 
+class BenchCircuit(Part):
+    """One circuit of an adapter, metered from end to end."""
+
+    does: Does = Field(description="What becomes of it, in the words that an adapter's record uses.")
+    ohms: Resistance | Literal["open"] | None = Field(default=None, description="What the meter said from end to end.")
+
+
+CircuitMetered = TypeAliasType("CircuitMetered", Annotated[BenchCircuit, InAWord("does")])
+
+
 class Bench(Signed):
     """A part was looked at on the bench, no car needed."""
 
     form: Literal["bench"] = Field(description="This form: a part on the bench.")
-    part: Id = Field(description="Which part, by its file name.")
+    part: Id = Field(description="Which part, by its file name.", json_schema_extra=names(*PART_KINDS))
     readings: Many[BenchReading] = Field(default=(), description="What was measured on it.")
-
-
-class Took(Part):
-    """Time by scope."""
-
-    scope: Name = Field(description="What the time covers.")
-    took: Minutes = Field(description="How long.")
-    first_time: Literal["first time", "done before"] | None = Field(
-        default=None, description="Whether it was the first of its kind here."
+    circuits: ByCircuit[CircuitMetered] = Field(
+        default={}, description="What was metered through it, written as in an adapter's record."
     )
 
 
-class LoadResistor(Part):
-    """A load resistor, with and without."""
-
-    value: Resistance = Field(description="Its value.")
-    rated: Power | None = Field(default=None, description="What it may dissipate.")
-    with_it: Name | None = Field(default=None, description="What happened with it.")
-    without_it: Name | None = Field(default=None, description="What happened without it.")
-
-
-class After(Signed, State):
+class After(Fitted, Signed, State):
     """Written back after a job."""
 
     form: Literal["after"] = Field(description="This form: the write-back after a job.")
-    kept: Many[Name] = Field(default=(), description="What was tried and works.")
-    lost: Many[Name] = Field(default=(), description="What no longer works.")
+    kept: Many[FunctionWords] = Field(default=(), description="What was tried and works.")
+    lost: Many[FunctionWords] = Field(default=(), description="What no longer works.")
     times: Many[Took] = Field(default=(), description="Minutes by scope.")
     clips: Many[Clips] = Field(default=(), description="Clips handled and lost, by type.")
     resistors: Many[LoadResistor] = Field(default=(), description="Load resistors used.")
+    used: Many[Annotated[Used, InAWord("what")]] = Field(default=(), description="What was used up.")
     settings: Text | None = Field(default=None, description="Module settings as left.")
+    firmware: Name | None = Field(default=None, description="Firmware of the radio or module as fitted.")
+    stowed: Name | None = Field(default=None, description="Where a module or the loom was put.")
+    gains: Text | None = Field(default=None, description="Gain and filter of an amplifier as left.")
     comeback: Text | None = Field(default=None, description="Why the car came back, if it did.")
     differed: Text | None = Field(default=None, description="What was not as the page said.")
 

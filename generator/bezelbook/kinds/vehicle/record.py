@@ -4,11 +4,10 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from bezelbook.kinds.record import AsWhole, ById, Many, Name, Named, Part, Text
+from bezelbook.kinds.record import AsWhole, ById, Many, Name, Named, Part, Text, Year, names
 from bezelbook.values.ident import Id
-from bezelbook.values.words import Side
+from bezelbook.values.words import Safety, Side
 
-Year = Annotated[int, Field(ge=1, le=40), AsWhole]
 Subject = Literal["room", "plug", "circuits", "amplifier", "speakers", "trim", "kept"]
 PlaceKind = Literal[
     "plain opening",
@@ -32,8 +31,10 @@ PlaceKind = Literal[
     "parcel shelf",
     "wheel well",
     "load bay side",
+    "column or pod",
+    "engine bay",
+    "whole vehicle",
 ]
-Safety = Literal["none", "stored energy", "restraint near", "high voltage near"]
 
 
 class SplitValue(Part):
@@ -54,6 +55,9 @@ class BearsOn(Part):
 class Split(Part):
     """An axis on which cars of one platform differ, such as early or late build."""
 
+    differs_in: Literal["build", "body", "hand", "audio", "display", "equipment"] | None = Field(
+        default=None, description="What sort of difference it is, so that a hand or a package is known for one."
+    )
     values: ById[SplitValue] = Field(min_length=1, description="Each value with its tell.")
     bears_on: BearsOn = Field(default=BearsOn(), description="What it makes a difference to; blank means everything.")
 
@@ -65,6 +69,9 @@ class Place(Part):
     side: Side = Field(description="Left, right or centre, sitting in the vehicle facing forward.")
     name: Name | None = Field(default=None, description="What the shop calls it; the id serves when this is blank.")
     also: Many[Name] = Field(default=(), description="Other words people use for it.")
+    other_side: Id | None = Field(
+        default=None, description="The same place on the other side, by this list; left and right are never one place."
+    )
     safety: Safety | None = Field(
         default=None, description="What could hurt someone here; the vehicle's service information rules."
     )
@@ -74,6 +81,7 @@ class Trim(Part):
     """A piece that comes off, by the shop's own name."""
 
     name: Name | None = Field(default=None, description="What the shop calls it.")
+    also: Many[Name] = Field(default=(), description="Other words people use for it.")
     side: Side | None = Field(default=None, description="Left, right or centre, facing forward.")
     safety: Safety | None = Field(
         default=None, description="What could hurt someone here; the vehicle's service information rules."
@@ -81,7 +89,10 @@ class Trim(Part):
 
 
 class Vehicle(Named):
-    """A platform: a class of vehicle and its generation. Never a maker."""
+    """A platform: a class of vehicle and its generation. Never a maker.
+
+    Packages, bodies, hands and displays are splits. What is behind its panels was seen, so it stands in notes.
+    """
 
     vehicle_class: Name = Field(description="Such as compact hatch, cargo van.")
     generation: Annotated[int, Field(ge=1, le=20), AsWhole] = Field(description="Which generation of that class.")
@@ -93,4 +104,8 @@ class Vehicle(Named):
     supply: Literal["12 V", "12 V from a converter", "48 V present", "high voltage present"] | None = Field(
         default=None, description="What feeds the car's 12 V side."
     )
-    sisters: Many[Id] = Field(default=(), description="Platforms said to have the same plugs; lent at told only.")
+    sisters: Many[Id] = Field(
+        default=(),
+        description="Platforms said to have the same plugs; lent at told only.",
+        json_schema_extra=names("vehicle"),
+    )

@@ -1,0 +1,1 @@
+"""Questions that nobody could answer."""

@@ -1,0 +1,1 @@
+"""What gets used up, and tools."""
