@@ -102,6 +102,11 @@ def test_a_replaced_note_is_set_aside_for_the_one_that_replaces_it() -> None:
     assert why_aside(tried("old"), tried("new", replaces="old")) == {"old": "replaced by new"}
 
 
+@pytest.mark.parametrize("sure", ["told", "eyeballed", "worked out"])
+def test_hearsay_takes_no_notes_place(sure: str) -> None:
+    assert why_aside(tried("old"), tried("new", replaces="old", sure=sure)) == {}
+
+
 def test_a_note_that_looks_mistyped_waits_until_it_is_read_back() -> None:
     slipped = tried("n", sizes={"depth": "6.5 mm"})
     assert "6.5 mm is outside the usual 20 to 220 mm" in why_aside(slipped)["n"]

@@ -66,7 +66,7 @@ class Evidence:
 def evidence_at(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Evidence:
     """What the notes at one place amount to: every note that says anything of its room is in one of the lists."""
     notes = [note for note in book.notes_at(vehicle.id, place) if isinstance(note, Tried | Measured)]
-    replaced = {note.replaces: note.id for note in notes if note.replaces}
+    replaced = {note.replaces: note.id for note in notes if note.replaces and _by_strength(note)}
     standing: list[Standing] = []
     weak: list[Beside] = []
     aside: list[Beside] = []
@@ -121,6 +121,11 @@ def refused_reading(reading: RoomReading, stack: Stack) -> str | None:
 
 def _mounts(note: Tried | Measured) -> tuple[str, ...] | None:
     return () if note.mounts == "none" else note.mounts
+
+
+def _by_strength(note: Tried | Measured) -> bool:
+    """Whether a note may take another's place: hearsay and guesses put nothing aside."""
+    return isinstance(note, Measured) or note.sure in STRONG
 
 
 def _why_aside(note: Tried | Measured, replaced: dict[str, str]) -> str | None:
