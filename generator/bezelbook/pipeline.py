@@ -25,6 +25,7 @@ from bezelbook.store.new_book import write_new_book
 from bezelbook.store.rule_cases import rule_cases
 from bezelbook.store.schema_files import plain_schema_text, schema_texts, stale, write_schemas
 from bezelbook.store.source import source_of
+from bezelbook.store.upgrade import upgrade
 from bezelbook.store.writing import replace
 from bezelbook.values.complaint import Wrong
 
@@ -162,6 +163,7 @@ __all__ = [
     "open_book",
     "site_files",
     "stale",
+    "upgrade",
     "write_new_book",
     "write_pages",
     "write_schemas",

@@ -15,7 +15,7 @@ from bezelbook import cli
 from bezelbook.cli import COMMANDS, main, parser
 from tests.cli.conftest import STOPPED, Run, Write
 
-READING = ("check", "ask", "pages", "site")
+READING = ("check", "ask", "pages", "site", "upgrade")
 WRONG = [
     [],
     ["chek"],
@@ -51,7 +51,7 @@ def test_help_names_what_there_is_and_ends_with_0(run: Run, command: str) -> Non
 
 def test_every_command_that_is_promised_is_there() -> None:
     text = parser().format_help()
-    assert all(f"    {name} " in text for name in ("check", "ask", "pages", "schema", "site", "start"))
+    assert all(f"    {name} " in text for name in ("check", "ask", "pages", "schema", "site", "start", "upgrade"))
 
 
 def folder_called(book: str, command: str) -> list[str]:

@@ -2,8 +2,10 @@
 
 from pathlib import Path
 
+import pytest
+
 from bezelbook.store.book import load_book
-from bezelbook.store.format import FORMAT, newer_format
+from bezelbook.store.format import FORMAT, STEPS, newer, newer_format, steps_from
 
 
 def book_of_format(folder: Path, number: int) -> Path:
@@ -27,3 +29,16 @@ def test_nothing_of_a_newer_book_is_half_read(tmp_path: Path) -> None:
     assert complaint.path.endswith("kb/shop.yaml")
     assert f"format {FORMAT + 1}" in complaint.what
     assert complaint.mend == f"Install a bezelbook that reads format {FORMAT + 1}"
+
+
+def test_there_is_a_step_from_every_older_format_and_no_other() -> None:
+    assert sorted(STEPS) == list(range(1, FORMAT))
+    assert steps_from(FORMAT) == ()
+    assert newer(FORMAT) is None
+
+
+def test_the_steps_come_one_after_the_other(monkeypatch: pytest.MonkeyPatch) -> None:
+    steps = {number: lambda _, text, number=number: f"{text}{number}" for number in (1, 2, 3)}
+    monkeypatch.setattr("bezelbook.store.format.FORMAT", 4)
+    monkeypatch.setattr("bezelbook.store.format.STEPS", steps)
+    assert [[step("mounts", "") for step in steps_from(number)] for number in (1, 3, 4)] == [["1", "2", "3"], ["3"], []]

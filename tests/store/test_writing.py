@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from bezelbook.store.writing import replace, write_new
+from bezelbook.store.writing import draft_of, replace, take_the_place, write_new
 
 
 def names(folder: Path) -> list[str]:
@@ -82,3 +82,28 @@ def test_text_that_is_no_unicode_leaves_nothing_behind(tmp_path: Path) -> None:
     with pytest.raises(UnicodeEncodeError):
         write_new(tmp_path / "x.yaml", "\ud800")
     assert names(tmp_path) == []
+
+
+def test_a_draft_is_a_whole_copy_that_does_not_stay(tmp_path: Path) -> None:
+    write_new(tmp_path / "kb" / "mounts" / "x.yaml", "x\n")
+    with draft_of(tmp_path / "kb") as draft:
+        assert draft.parent == tmp_path
+        assert (draft / "mounts" / "x.yaml").read_text() == "x\n"
+    assert names(tmp_path) == ["kb"]
+
+
+def test_a_draft_takes_its_folders_place(tmp_path: Path) -> None:
+    write_new(tmp_path / "kb" / "x.yaml", "old\n")
+    with draft_of(tmp_path / "kb") as draft:
+        replace(draft / "x.yaml", "new\n")
+        take_the_place(draft, tmp_path / "kb")
+    assert (tmp_path / "kb" / "x.yaml").read_text() == "new\n"
+    assert names(tmp_path) == ["kb"]
+
+
+def test_a_folder_whose_draft_is_gone_is_back(tmp_path: Path) -> None:
+    write_new(tmp_path / "kb" / "x.yaml", "old\n")
+    with pytest.raises(FileNotFoundError):
+        take_the_place(tmp_path / ".gone", tmp_path / "kb")
+    assert (tmp_path / "kb" / "x.yaml").read_text() == "old\n"
+    assert names(tmp_path) == ["kb"]

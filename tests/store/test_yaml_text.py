@@ -7,7 +7,7 @@ from yaml import CSafeLoader
 
 from bezelbook.store.place import Place
 from bezelbook.store.yaml_out import to_yaml
-from bezelbook.store.yaml_text import LARGEST, read_yaml
+from bezelbook.store.yaml_text import LARGEST, read_yaml, whole_text
 
 
 def test_a_byte_order_mark_and_crlf_are_read() -> None:
@@ -82,3 +82,9 @@ def test_another_reader_of_yaml_reads_the_same(record: dict[str, object]) -> Non
         assert read_yaml(text.encode()).value == loader.get_single_data() == record
     finally:
         loader.dispose()
+
+
+def test_a_text_is_the_same_whatever_its_line_endings_and_its_mark() -> None:
+    assert {whole_text(data) for data in (b"a\nb\n", b"a\r\nb\r\n", b"\xef\xbb\xbfa\rb\n")} == {"a\nb\n"}
+    with pytest.raises(UnicodeDecodeError):
+        whole_text(b"caf\xe9")

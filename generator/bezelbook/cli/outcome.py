@@ -38,9 +38,14 @@ def add_format(command: argparse.ArgumentParser) -> None:
 
 def opened(folder: Path) -> Book:
     """The book in a folder, read and checked; raises Wrong when there is no such folder."""
+    return open_book(book_folder(folder))
+
+
+def book_folder(folder: Path) -> Path:
+    """The folder of a book; raises Wrong when there is none."""
     if not folder.is_dir():
         raise Wrong(f"there is no book in {folder}", "Start one with bezelbook start, or name it with --book")
-    return open_book(folder)
+    return folder
 
 
 def ending(book: Book) -> int:

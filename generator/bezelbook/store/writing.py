@@ -2,6 +2,7 @@
 
 import os
 import secrets
+import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -28,6 +29,29 @@ def replace(path: Path, text: str) -> None:
         if path.exists():
             whole.chmod(path.stat().st_mode)
         whole.replace(path)
+
+
+@contextmanager
+def draft_of(folder: Path) -> Iterator[Path]:
+    """Give a hidden copy beside a folder, with all that is in it, and see that it does not stay."""
+    draft = folder.with_name(f".{folder.name}.{secrets.token_hex(4)}")
+    try:
+        shutil.copytree(folder, draft, symlinks=True)
+        yield draft
+    finally:
+        shutil.rmtree(draft, ignore_errors=True)
+
+
+def take_the_place(draft: Path, folder: Path) -> None:
+    """Put a draft where its folder is; the folder is back when that fails, and until then nothing of it is lost."""
+    aside = draft.with_name(f"{draft.name}.old")
+    folder.rename(aside)
+    try:
+        draft.rename(folder)
+    except BaseException:
+        aside.rename(folder)
+        raise
+    shutil.rmtree(aside, ignore_errors=True)
 
 
 @contextmanager

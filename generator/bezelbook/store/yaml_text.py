@@ -60,6 +60,11 @@ def read_yaml(data: bytes) -> Parsed:
     return Parsed(value, tuple(builder.faults), plain)
 
 
+def whole_text(data: bytes) -> str:
+    """A file's text without its mark at the start and with LF; UnicodeDecodeError when it is not UTF-8."""
+    return data.removeprefix(_BOM).decode().replace("\r\n", "\n").replace("\r", "\n")
+
+
 def _unreadable(data: bytes) -> Fault | None:
     if len(data) > LARGEST:
         return Fault(1, 1, f"this file is larger than {LARGEST // 1024} kB", "Split it; one file is one record")
