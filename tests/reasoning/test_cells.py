@@ -19,7 +19,23 @@ from bezelbook.reasoning.mounting import BARE, Stack
 from bezelbook.reasoning.needs import needs_of_sizes, needs_of_unit
 from bezelbook.values.span import UNKNOWN, Span
 from bezelbook.values.words import NINTHS
-from tests.reasoning.making import CAR, HOLE, book, frame, length, mount, setting, split, stack, unit, vehicle
+from tests.reasoning.making import (
+    CAR,
+    HOLE,
+    book,
+    frame,
+    length,
+    measured,
+    mount,
+    reading,
+    roomy,
+    setting,
+    split,
+    stack,
+    tried,
+    unit,
+    vehicle,
+)
 
 NOSED = unit(nose_width="180 ± 1 mm caliper", nose_height="102 ± 1 mm caliper")
 BEZEL = vehicle(places={HOLE: {"kind": "opening behind a bezel", "side": "centre"}})
@@ -52,6 +68,13 @@ def test_a_nose_counts_only_where_a_bezel_or_a_mount_frames_it() -> None:
     assert {"nose width", "nose height"} & set(asked(framing)) == set()
     assert {"nose width", "nose height"} & set(asked(framing, "kit")) == {"nose width"}
     assert {"nose width", "nose height"} <= set(asked(book(BEZEL)))
+
+
+def test_a_nose_counts_wherever_a_note_tells_of_one() -> None:
+    read = measured("tape", reading("nose width", "186 ± 0.5 mm"))
+    stopped = tried("stopped", verdict="does not", reason="nose")
+    other = tried("other", verdict="does not", reason="depth")
+    assert [frame(book(note)).nose_framed for note in (read, stopped, other, roomy())] == [True, True, False, False]
 
 
 def test_a_hole_over_part_of_the_opening_asks_for_depth_behind_itself_only() -> None:

@@ -79,12 +79,24 @@ def test_the_usual_mountings_are_those_seen_here_and_those_made_for_it() -> None
     ]
     mounts = [mount("a", **MADE_FOR), mount("b"), mount("c", **elsewhere), mount("d"), mount("e"), mount("f")]
     of = book(unit(), *mounts, *notes)
-    assert [one.key for one in usual_stacks(frame(of), place(of).evidence)] == [("a",), ("b",), ("d",)]
+    stacks = usual_stacks(frame(of), place(of).evidence, frame(of).builds)
+    assert [one.key for one in stacks] == [("a",), ("b",), ("d",)]
 
 
 def test_a_bare_fit_is_a_mounting_like_any_other() -> None:
     of = book(unit(), mount("a", **MADE_FOR), tried(mounts="none"))
-    assert [one.key for one in usual_stacks(frame(of), place(of).evidence)] == [(), ("a",)]
+    assert [one.key for one in usual_stacks(frame(of), place(of).evidence, frame(of).builds)] == [(), ("a",)]
+
+
+def test_a_mount_made_for_another_build_is_no_way_to_fit_anything_in_this_one() -> None:
+    for_late = {"made_for": [{"vehicle": CAR, "place": HOLE, "splits": {"build": "late"}}]}
+    of = book(SPLITS, unit(), mount("a", **MADE_FOR), mount("b", **for_late), tried(mounts=["b"]))
+    offered = {
+        build: [stack.key for stack in resolved(of, unit="box", splits={"build": build}).stacks]
+        for build in ("early", "late")
+    }
+    assert offered == {"early": [("a",)], "late": [("a",), ("b",)]}
+    assert [stack.key for stack in resolved(of, unit="box").stacks] == [("a",), ("b",)]
 
 
 def test_the_thing_asked_about_is_a_record_or_sizes_or_sizes_beside_a_record() -> None:

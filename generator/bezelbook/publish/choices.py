@@ -33,7 +33,7 @@ def choices_of(place: Place) -> tuple[Choice, ...]:
     frame = place.frame
     axes = bearing_axes(frame.vehicle, frame.place, "room")
     values = [(None, *frame.vehicle.splits[axis].values) for axis in axes]
-    mounts = (None, *(stack.key for stack in usual_stacks(frame, place.evidence)))
+    mounts = (None, *(stack.key for stack in usual_stacks(frame, place.evidence, frame.builds)))
     said = (zip(axes, picked, strict=True) for picked in product(*values))
     splits = [tuple((axis, value) for axis, value in pairs if value is not None) for pairs in said]
     return tuple(Choice(known, mount) for known in splits for mount in mounts)

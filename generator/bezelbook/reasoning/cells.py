@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Rise, Under, exactly
@@ -72,23 +73,32 @@ class Setting(NamedTuple):
 
 
 class Frame(NamedTuple):
-    """One place of one vehicle, with the builds that make a difference to its room."""
+    """One place of one vehicle, with the builds that make a difference to its room.
+
+    `nose_framed` says that something of the car's own frames the nose of what sits here.
+    """
 
     book: KnowledgeBase
     vehicle: Vehicle
     place: str
     builds: tuple[Build, ...]
-
-    @property
-    def nose_framed(self) -> bool:
-        """Whether the car's own bezel frames the nose of what sits here."""
-        place = self.vehicle.places.get(self.place)
-        return place is not None and place.kind == "opening behind a bezel"
+    nose_framed: bool
 
 
 def frame_of(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Frame:
     """The frame of a place."""
-    return Frame(book, vehicle, place, builds(vehicle, bearing_axes(vehicle, place, "room")))
+    of = vehicle.places.get(place)
+    framed = (of is not None and of.kind == "opening behind a bezel") or any(
+        _about_nose(note) for note in book.notes_at(vehicle.id, place)
+    )
+    return Frame(book, vehicle, place, builds(vehicle, bearing_axes(vehicle, place, "room")), framed)
+
+
+def _about_nose(note: AnyNote) -> bool:
+    """Whether a note tells of something that a nose met or would meet, whatever the place is called."""
+    if isinstance(note, Tried):
+        return note.reason == "nose"
+    return isinstance(note, Measured) and any(reading.of in ("nose width", "nose height") for reading in note.readings)
 
 
 def demands(frame: Frame, needs: Needs, setting: Setting) -> tuple[tuple[Demand, ...], tuple[Demand, ...]]:

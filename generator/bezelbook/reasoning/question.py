@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
+from bezelbook.kinds.mount.record import For, Mount
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build, bearing_axes, known_splits, matching
@@ -64,7 +65,7 @@ def asked(frame: Frame, evidence: Evidence, question: Question) -> Asked:
     known = known_splits(frame.vehicle, question.splits, question.year)
     cars = matching(frame.builds, known) or frame.builds
     said = question.mounts
-    stacks = usual_stacks(frame, evidence) if said is None else (stack_of(frame.book, said),)
+    stacks = usual_stacks(frame, evidence, cars) if said is None else (stack_of(frame.book, said),)
     return Asked(
         needs_asked(frame.book, question), known, cars, stacks, question.cut, question.loom, question.plugs == "on"
     )
@@ -78,16 +79,27 @@ def needs_asked(book: KnowledgeBase, question: Question) -> Needs:
     return needs_of_sizes(question.sizes, question.exit, unit)
 
 
-def usual_stacks(frame: Frame, evidence: Evidence) -> tuple[Stack, ...]:
-    """The mountings that the book knows for a place: seen in a standing note, or made for it; else bare."""
+def usual_stacks(frame: Frame, evidence: Evidence, cars: tuple[Build, ...]) -> tuple[Stack, ...]:
+    """The mountings that the book knows for a place in these builds: seen in a standing note or made for it; else bare.
+
+    A mount that was made for other builds of this place is no way to fit anything in these.
+    """
     seen = [one.stack for one in evidence.standing if one.stack is not None and one.says != "reading"]
-    made = [
-        stack_of(frame.book, (mount.id,))
-        for mount in frame.book.mounts.values()
-        if any(use.vehicle == frame.vehicle.id and use.place == frame.place for use in mount.made_for)
-    ]
-    by_key = {stack.key: stack for stack in [*seen, *made] if not stack.strange}
+    made = [stack_of(frame.book, (mount.id,)) for mount in frame.book.mounts.values() if _uses(frame, mount)]
+    fitting = (stack for stack in [*seen, *made] if not stack.strange and _made_for_any(frame, stack, cars))
+    by_key = {stack.key: stack for stack in fitting}
     return tuple(by_key[key] for key in sorted(by_key)) or (BARE,)
+
+
+def _uses(frame: Frame, mount: Mount) -> list[For]:
+    """What a mount says of this place: for which builds of it it was made."""
+    return [use for use in mount.made_for if (use.vehicle, use.place) == (frame.vehicle.id, frame.place)]
+
+
+def _made_for_any(frame: Frame, stack: Stack, cars: tuple[Build, ...]) -> bool:
+    """Whether no mount of a stack was made for this place in other builds only."""
+    said = (_uses(frame, frame.book.mounts[key]) for key in stack.key)
+    return all(not uses or any(matching(cars, use.splits) for use in uses) for uses in said)
 
 
 def open_axes(vehicle: Vehicle, place: str, cars: tuple[Build, ...]) -> tuple[str, ...]:
