@@ -86,3 +86,15 @@ def test_words_that_tell_nothing_are_small_words() -> None:
 def test_only_places_that_take_a_box_are_openings() -> None:
     assert {"plain opening", "module bay", "glovebox"} <= OPENINGS
     assert not {"door lower", "parcel shelf", "pillar"} & OPENINGS
+
+
+def test_a_file_name_comes_before_a_name_and_a_name_before_a_nickname() -> None:
+    shelf = (
+        unit("short-double", name="Short one", also=["slim double", "cheap one"]),
+        unit("slim-double", name="Cheap one", also=["thin one"]),
+        unit("thin-double", name="Slim double", also=["thin one"]),
+    )
+    found = [(" ".join(phrase.words), phrase.id) for phrase in vocabulary(book(vehicle(places=PLACES), *shelf))]
+    assert [id_ for words, id_ in found if words == "slim double"] == ["slim-double"]
+    assert [id_ for words, id_ in found if words == "cheap one"] == ["slim-double"]
+    assert [id_ for words, id_ in found if words == "thin one"] == ["slim-double", "thin-double"]

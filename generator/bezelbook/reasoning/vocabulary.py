@@ -1,7 +1,7 @@
 """The book's own names, and the usual ways to say a generation, as phrases that point at records."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -82,33 +82,52 @@ def folded_words(text: str) -> tuple[str, ...]:
 
 
 def vocabulary(book: KnowledgeBase) -> tuple[Phrase, ...]:
-    """Every phrase of the book, longest first; of equal length in order of what they point at."""
-    phrases = {phrase for phrase in _phrases(book) if phrase.words}
+    """Every phrase of the book, longest first; of equal length in order of what they point at.
+
+    Where a thing's own file name is another's nickname, the words mean the thing itself: its file name comes before
+    names, names before nicknames. So there are always words that ask for one thing and no other.
+    """
+    nearest: dict[tuple[str, ...], int] = {}
+    ranked = {(rank, phrase) for rank, phrase in _phrases(book) if phrase.words}
+    for rank, phrase in ranked:
+        nearest[_meaning(phrase)] = min(rank, nearest.get(_meaning(phrase), rank))
+    phrases = {phrase for rank, phrase in ranked if rank == nearest[_meaning(phrase)]}
     return tuple(
         sorted(phrases, key=lambda one: (-len(one.words), one.words, one.points, one.id, one.vehicle, one.axis))
     )
 
 
-def _phrases(book: KnowledgeBase) -> Iterator[Phrase]:
+def _meaning(phrase: Phrase) -> tuple[str, ...]:
+    """What two phrases have in common when one may hide the other: the words, and the sort of thing they point at."""
+    return (phrase.points, phrase.vehicle, phrase.axis, *phrase.words)
+
+
+def _phrases(book: KnowledgeBase) -> Iterator[tuple[int, Phrase]]:
     for vehicle in book.vehicles.values():
         yield from _vehicle_phrases(vehicle)
     for unit in book.head_units.values():
-        for name in (unit.id, unit.name, *unit.also):
-            yield Phrase(folded_words(name), "unit", unit.id)
+        for rank, words in _ranked(unit.id, unit.name, unit.also):
+            yield rank, Phrase(words, "unit", unit.id)
     for mount in book.mounts.values():
-        for name in (mount.id, mount.name, *mount.also):
-            yield Phrase(folded_words(name), "mount", mount.id)
+        for rank, words in _ranked(mount.id, mount.name, mount.also):
+            yield rank, Phrase(words, "mount", mount.id)
 
 
-def _vehicle_phrases(vehicle: Vehicle) -> Iterator[Phrase]:
+def _vehicle_phrases(vehicle: Vehicle) -> Iterator[tuple[int, Phrase]]:
     number = vehicle.generation
     classes = (f"{vehicle.vehicle_class} {number}", f"{vehicle.vehicle_class} gen {number}")
-    for name in (vehicle.id, vehicle.name, *vehicle.also, *classes):
-        yield Phrase(folded_words(name), "vehicle", vehicle.id)
+    for rank, words in _ranked(vehicle.id, vehicle.name, (*vehicle.also, *classes)):
+        yield rank, Phrase(words, "vehicle", vehicle.id)
     for place_id, place in vehicle.places.items():
-        for name in (place_id, place.name or "", *place.also):
-            yield Phrase(folded_words(name), "place", place_id, vehicle.id)
+        for rank, words in _ranked(place_id, place.name or "", place.also):
+            yield rank, Phrase(words, "place", place_id, vehicle.id)
     for axis, split in vehicle.splits.items():
         for value, side in split.values.items():
-            for name in (value, *side.also):
-                yield Phrase(folded_words(name), "split", value, vehicle.id, axis)
+            for rank, words in _ranked(value, "", side.also):
+                yield rank, Phrase(words, "split", value, vehicle.id, axis)
+
+
+def _ranked(id_: str, name: str, also: Iterable[str]) -> list[tuple[int, tuple[str, ...]]]:
+    """The words for one thing, the surest first."""
+    said = [(0, id_), (1, name), *((2, nickname) for nickname in also)]
+    return [(rank, folded_words(words)) for rank, words in said]

@@ -18,6 +18,14 @@ from tests.publish import hostile
 from tests.site.built import counter_book
 
 
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Here thousands of answers are compared with the browser's; counting the lines they reach would slow that fourfold."""
+    for item in items:
+        if "/site/built/" in item.path.as_posix():
+            item.add_marker(pytest.mark.no_cover)
+
+
 def build(root: Path, book: Path, out: Path, **environment: str) -> Path:
     """Build a book's site into a folder with the project's own settings; fails on any warning."""
     told = {**os.environ, "BEZELBOOK_BOOK": str(book), "NO_MKDOCS_2_WARNING": "1", **environment}
