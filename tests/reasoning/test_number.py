@@ -4,7 +4,7 @@ import pytest
 
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.number import Spot, deciding, room_words, span_words, spots
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.verdict import judge
 from tests.reasoning.making import book, length, measured, place, reading, resolved, roomy, tried, unit
 

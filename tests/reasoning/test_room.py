@@ -5,11 +5,10 @@ from typing import Any
 import pytest
 
 from bezelbook.kinds.record import Record
-from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import Rise, exactly
 from bezelbook.reasoning.cells import RoomCell, demands
 from bezelbook.reasoning.needs import Need, needs_of_unit
-from bezelbook.reasoning.room import Outlook, Rooms, clearance, outlook, room_spans, with_clearance
+from bezelbook.reasoning.room import Outlook, Rooms, clearance, outlook, with_clearance
 from tests.reasoning.making import (
     book,
     frame,
@@ -197,33 +196,6 @@ def test_by_how_much_it_went_in_is_a_reading_and_asks_for_the_clearance() -> Non
 
 def test_what_asks_nothing_of_the_opening_is_not_said_to_fit() -> None:
     assert seen(unit(), tried(), sizes={"nose width": length("300 mm")}) == "open"
-
-
-def spans(of: KnowledgeBase, need: str, *mounts: str) -> set[tuple[int, int | None]]:
-    at = setting(of, *mounts)
-    wanted, _ = demands(frame(of), needs_of_unit(of, unit()), at)
-    asked = [demand for demand in wanted if demand.need == need]
-    return {(room.least, room.most) for room in room_spans(place(of).all_notes, at, asked)}
-
-
-def test_the_room_lies_between_what_went_in_and_what_did_not() -> None:
-    assert spans(book(), "depth") == {(0, None)}
-    assert spans(book(measured("m", reading("depth", "150 ± 3 mm"))), "depth") == {(147 * MM, 153 * MM)}
-    assert spans(book(unit(), tried()), "depth") >= {(109 * MM, None)}
-    no = tried("n", what="deep", verdict="does not", reason="width")
-    assert spans(book(unit("deep"), no), "width") == {(0, 179 * MM)}
-
-
-def test_the_room_seen_through_a_mount_is_moved_by_its_offset() -> None:
-    measurement = measured("m", reading("depth", "150 ± 3 mm"))
-    of = book(
-        measurement,
-        mount("exact", proud="6 mm caliper"),
-        mount("rough", proud="6 ± 1 mm"),
-        shop(tools={"bench_caliper": "0 mm"}),
-    )
-    assert spans(of, "depth", "exact") == {(153 * MM, 159 * MM)}
-    assert spans(of, "depth", "rough") == {(152 * MM, 160 * MM)}
 
 
 def test_what_is_assumed_counts_like_a_note() -> None:

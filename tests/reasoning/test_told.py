@@ -30,3 +30,26 @@ def test_a_claim_is_that_of_the_note_however_often_and_in_whatever_order_it_is_a
         for one in notes:
             expected = claim(frame(BOOK), one, vary, exits, split=split)
             assert told.claim(one, vary, exits, split=split) == expected
+
+
+def test_a_question_is_worked_out_once_and_another_one_anew() -> None:
+    told = Told(frame(BOOK))
+    asked: list[str] = []
+
+    def find(answer: str) -> str:
+        asked.append(answer)
+        return answer
+
+    found = [told.once(("deep", 1), lambda: find("yes")), told.once(("deep", 1), lambda: find("no"))]
+    assert found == ["yes", "yes"]
+    assert told.once(("deep", 2), lambda: find("no")) == "no"
+    assert asked == ["yes", "no"]
+
+
+def test_a_note_without_its_gap_is_the_same_note_each_time() -> None:
+    told, one = Told(frame(BOOK)), standing(BOOK, "yes")
+    assert told.without_gap(one) is told.without_gap(one) is one
+    gap = standing(book(unit(), tried("near", to_spare="3 mm", where=["left"])), "near")
+    bare = told.without_gap(gap)
+    assert bare is told.without_gap(gap)
+    assert (bare.has_gap, gap.has_gap) == (False, True)

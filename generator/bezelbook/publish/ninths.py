@@ -10,7 +10,8 @@ from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import UNCUT, Standing, refused_reading
 from bezelbook.reasoning.mounting import BARE
 from bezelbook.reasoning.number import span_words
-from bezelbook.reasoning.room import Place, Rooms, RoomSpan, room_spans
+from bezelbook.reasoning.room import Place, Rooms
+from bezelbook.reasoning.room_span import RoomSpan, room_spans
 from bezelbook.values.shown import show_inch, show_mm
 from bezelbook.values.words import NINTHS, Ninth
 

@@ -8,7 +8,8 @@ from bezelbook.reasoning.cells import Demand, Setting, demands
 from bezelbook.reasoning.evidence import ANY_CUT, Standing
 from bezelbook.reasoning.needs import Needs, at_its_word
 from bezelbook.reasoning.question import Asked, open_axes
-from bezelbook.reasoning.room import Place, Rooms, clearance, outlook, room_spans
+from bezelbook.reasoning.room import Place, Rooms, clearance, outlook
+from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
 from bezelbook.values.words import NINTHS

@@ -7,7 +7,8 @@ from bezelbook.reasoning.bounds import STRICT, Either, Leaf, Number, Under, nano
 from bezelbook.reasoning.cells import Demand, Setting, demands
 from bezelbook.reasoning.needs import NEEDS, needs_of_sizes
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Place, Rooms, clearance, room_spans
+from bezelbook.reasoning.room import Place, Rooms, clearance
+from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.quantity import read_quantity
 
 # Any body at all: only which spots it asks about matters here.

@@ -43,6 +43,8 @@ class Standing:
     @property
     def without_gap(self) -> "Standing":
         """The same note as if it did not say by how much."""
+        if not self.has_gap:
+            return self
         return replace(self, note=self.note.model_copy(update={"to_spare": None, "short_by": None}))
 
 

@@ -29,7 +29,7 @@ class Stack:
     key: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
     offset: Span = NOTHING
-    holes: Mapping[str, tuple[str, Span]] = field(default_factory=dict)
+    holes: Mapping[str, tuple[str, Span]] = field(default_factory=dict, hash=False)
     ninths: tuple[Ninth, ...] = NINTHS
     strange: tuple[str, ...] = ()
 

@@ -39,12 +39,12 @@ class Needs:
 
     key: str
     name: str
-    spans: Mapping[Need, Span]
+    spans: Mapping[Need, Span] = field(hash=False)
     exit: Ninth | None = None
-    printed: Mapping[Need, int] = field(default_factory=dict)
+    printed: Mapping[Need, int] = field(default_factory=dict, hash=False)
     asked: frozenset[Need] = frozenset(NEEDS)
     plug_over_body: Span = BLANK
-    borrowed: Mapping[Need, str] = field(default_factory=dict)
+    borrowed: Mapping[Need, str] = field(default_factory=dict, hash=False)
 
     def key_of(self, need: Need) -> str:
         """Whose size one need is."""

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from bezelbook.reasoning.cells import Demand, demands
 from bezelbook.reasoning.needs import Need
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Place, RoomSpan, room_spans
+from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.room_span import RoomSpan, room_spans
 from bezelbook.values.shown import show_length, show_mm
 from bezelbook.values.words import AnswerVerdict
 

@@ -1,17 +1,16 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, nearest, numbers_of
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.exits import Exits, affordable, every_exit, may_leave
-from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
@@ -37,6 +36,11 @@ class Rooms:
     @cached_property
     def _told(self) -> Told:
         return self.told or Told(self.frame)
+
+    @property
+    def _known(self) -> Hashable:
+        """What everything said of these rooms depends on, beside the question."""
+        return self.notes, self.assumed, self.through
 
     @cached_property
     def _tried(self) -> dict[Standing, Needs]:
@@ -104,10 +108,17 @@ class Rooms:
     @cached_property
     def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
-        return any(Search().consistent(self._system((), None, (), exits)) for exits in self._exits(None, None))
+        return self._told.once(("possible", self._known), lambda: any(map(self._possible, self._exits(None, None))))
+
+    def _possible(self, exits: Exits) -> bool:
+        return Search().consistent(self._system((), None, (), exits))
 
     def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
+        question = ("refuses", self._known, needs, setting, tuple(wanted))
+        return self._told.once(question, lambda: self._refuses(needs, setting, wanted))
+
+    def _refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         return any(
             self._falls_short(needs, setting, [one for one in wanted if may_leave(one, needs, exits)], exits)
             for exits in self._exits(needs, setting)
@@ -119,6 +130,9 @@ class Rooms:
 
     def takes(self, needs: Needs, setting: Setting) -> bool:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
+        return self._told.once(("takes", self._known, needs, setting), lambda: self._takes(needs, setting))
+
+    def _takes(self, needs: Needs, setting: Setting) -> bool:
         sure, plug = demands(self.frame, needs, setting)
         for exits in self._exits(needs, setting):
             ways = [(*sure, one) for one in plug if may_leave(one, needs, exits)] if plug else [sure]
@@ -134,6 +148,11 @@ class Rooms:
 
     def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, tied to these cells; eager ones are tried out for every exit."""
+        tied = tuple(cells)
+        question = ("leaves", self._known, setting, tied, eager)
+        return self._told.once(question, lambda: self._leaves(setting, tied, eager=eager))
+
+    def _leaves(self, setting: Setting, cells: tuple[Cell, ...], *, eager: bool) -> list[Leaf]:
         named = [Rise(cell, None, 0) for cell in cells]  # which holds of every room
         ways = self._exits(None, None) if eager else (None,)
         systems = (self._system(named, None, (setting.stack,), exits) for exits in ways)
@@ -149,7 +168,8 @@ class Rooms:
 
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
-        return Rooms(self.frame, tuple(one.without_gap for one in self.notes if one.says == "goes in"))
+        yeses = (one for one in self.notes if one.says == "goes in")
+        return self.agreeing(self._told.without_gap(one) for one in yeses)
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
@@ -220,27 +240,6 @@ def clearance(frame: Frame, need: Need) -> int:
     house = frame.book.shop.clearances
     by_need = {"width": house.width, "height": house.height, "depth": house.depth, "plug": house.depth}
     return by_need.get(need, house.height).base
-
-
-@dataclass(frozen=True, slots=True)
-class RoomSpan:
-    """The least and the most that the room met by a demand can be, in nanometres; `most` is None when nothing tells."""
-
-    least: int
-    most: int | None
-
-
-def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
-    """The room that each demand meets, over every room that agrees with the notes."""
-    leaves = rooms.leaves(setting, [demand.cell for demand in wanted])
-    return tuple(_span(leaves, demand) for demand in wanted)
-
-
-def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
-    tops = [ceiling(leaf, demand.cell) for leaf in leaves]
-    known = [top for top in tops if top is not None]
-    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
 
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:

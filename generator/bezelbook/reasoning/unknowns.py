@@ -8,7 +8,8 @@ from bezelbook.reasoning.cells import Demand, Setting
 from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import Standing, refused_reading, standing_of
 from bezelbook.reasoning.question import Asked, open_axes
-from bezelbook.reasoning.room import Place, Rooms, room_spans
+from bezelbook.reasoning.room import Place, Rooms
+from bezelbook.reasoning.room_span import room_spans
 from bezelbook.reasoning.verdict import judge
 from bezelbook.values.words import NINTHS, Ninth
 

@@ -20,7 +20,7 @@ from tests.site.built import counter_book
 
 @pytest.hookimpl(tryfirst=True)
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Here thousands of answers are compared with the browser's; counting the lines they reach would slow that fourfold."""
+    """Thousands of answers are compared with the browser's here; counting lines would slow that fourfold."""
     for item in items:
         if "/site/built/" in item.path.as_posix():
             item.add_marker(pytest.mark.no_cover)

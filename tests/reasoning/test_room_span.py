@@ -1,0 +1,36 @@
+"""The least and the most that a room can be, as the notes leave it."""
+
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.cells import demands
+from bezelbook.reasoning.needs import needs_of_unit
+from bezelbook.reasoning.room_span import room_spans
+from tests.reasoning.making import book, frame, measured, mount, place, reading, setting, shop, tried, unit
+
+MM = 1_000_000
+
+
+def spans(of: KnowledgeBase, need: str, *mounts: str) -> set[tuple[int, int | None]]:
+    at = setting(of, *mounts)
+    wanted, _ = demands(frame(of), needs_of_unit(of, unit()), at)
+    asked = [demand for demand in wanted if demand.need == need]
+    return {(room.least, room.most) for room in room_spans(place(of).all_notes, at, asked)}
+
+
+def test_the_room_lies_between_what_went_in_and_what_did_not() -> None:
+    assert spans(book(), "depth") == {(0, None)}
+    assert spans(book(measured("m", reading("depth", "150 ± 3 mm"))), "depth") == {(147 * MM, 153 * MM)}
+    assert spans(book(unit(), tried()), "depth") >= {(109 * MM, None)}
+    no = tried("n", what="deep", verdict="does not", reason="width")
+    assert spans(book(unit("deep"), no), "width") == {(0, 179 * MM)}
+
+
+def test_the_room_seen_through_a_mount_is_moved_by_its_offset() -> None:
+    measurement = measured("m", reading("depth", "150 ± 3 mm"))
+    of = book(
+        measurement,
+        mount("exact", proud="6 mm caliper"),
+        mount("rough", proud="6 ± 1 mm"),
+        shop(tools={"bench_caliper": "0 mm"}),
+    )
+    assert spans(of, "depth", "exact") == {(153 * MM, 159 * MM)}
+    assert spans(of, "depth", "rough") == {(152 * MM, 160 * MM)}
