@@ -29,7 +29,7 @@ def files_below(folder: Path) -> Iterator[Path]:
         if entry.is_dir():
             if not is_made(entry):
                 yield from files_below(entry)
-        else:
+        elif entry.name != ".git":  # a file of that name says where another checkout keeps its history
             yield entry
 
 

@@ -58,7 +58,7 @@ def test_a_connector_leads_to_what_it_must_not_be_taken_for_and_is_led_to_from_t
 def test_a_part_quotes_the_notes_that_name_it_by_any_of_its_names() -> None:
     seen = making.record("notes", "seen", {"form": "seen", **at(), "plug": "The Square 24", "words": "Plug is here."})
     page = pages_about(making.vehicle(), connector(also=["the square 24"]), seen)["connectors/square-24.md"]
-    assert [one.text for one in page.all("blockquote")] == ["Plug is here."]
+    assert [one.text for one in page.all("blockquote")] == ["plug The Square 24 – Plug is here."]
     assert "No note names it." in pages_about(connector())["connectors/square-24.md"].text
 
 

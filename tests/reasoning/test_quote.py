@@ -1,10 +1,14 @@
 """A note as one line: its own words and numbers, and the blanks that matter said to be blank."""
 
+from typing import Any
+
 import pytest
 
 from bezelbook.kinds.note.record import Measured
 from bezelbook.reasoning.quote import quote, reading_words
-from tests.reasoning.making import book, measured, reading, record, tried, unit
+from tests.reasoning.making import CAR, HOLE, book, measured, reading, record, tried, unit
+
+AT = {"vehicle": CAR, "place": HOLE}
 
 
 def line(**content: object) -> str:
@@ -54,6 +58,8 @@ def test_readings_are_said_one_after_the_other() -> None:
         "depth lower-left and lower 150 ± 3 mm from the sub-dash face to the heater duct by wire; width 182 mm [late]"
     )
     assert quote(book(), measured("m", reading("width", "182 mm", tool=None))) == "width 182 mm"
+    said = quote(book(), measured("m", reading("width", "182 mm", tool=None), words="Between the ribs."))
+    assert said == "width 182 mm – Between the ribs."
 
 
 def test_a_reading_of_the_whole_opening_says_everywhere() -> None:
@@ -61,7 +67,15 @@ def test_a_reading_of_the_whole_opening_says_everywhere() -> None:
     assert reading_words(note.readings[0]) == "depth everywhere 205 mm"
 
 
-@pytest.mark.parametrize(("words", "said"), [("A long plug.", "A long plug."), (None, "bench")])
-def test_any_other_note_is_its_author_s_words_or_else_its_form(words: str | None, said: str) -> None:
-    content = {"form": "bench", "part": "box"} | ({"words": words} if words else {})
+@pytest.mark.parametrize(
+    ("content", "said"),
+    [
+        ({"form": "bench", "part": "box"}, "part box"),
+        ({"form": "bench", "part": "box", "words": "A long plug."}, "part box – A long plug."),
+        ({"form": "seen", **AT}, "seen"),
+        ({"form": "seen", **AT, "words": "Dark in there."}, "seen – Dark in there."),
+        ({"form": "seen", **AT, "plug": "long 20", "splits": {"build": "late"}}, "plug long 20 [late]"),
+    ],
+)
+def test_any_other_note_is_what_its_author_filled_in_and_their_words(content: dict[str, Any], said: str) -> None:
     assert quote(book(), record("notes", "b", content)) == said

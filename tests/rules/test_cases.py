@@ -49,6 +49,7 @@ def test_a_rule_says_in_a_case_what_the_case_says_it_finds(rule: str, case: Case
     assert [[quote.note for quote in finding.quotes] for finding in findings] == [one["quotes"] for one in expected]
     for finding, one in zip(findings, expected, strict=True):
         assert one.get("proposes", finding.proposals[0]) in finding.proposals
+        assert one.get("says", finding.says) == finding.says
 
 
 @by_case

@@ -8,6 +8,7 @@ from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, add_f
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.finding import Finding
 from bezelbook.pipeline import Book
+from bezelbook.publish.mentions import place_words
 
 
 def add_to(commands: Any) -> None:
@@ -42,8 +43,9 @@ def _text(book: Book) -> list[str]:
 
 def _finding(book: Book, finding: Finding) -> list[str]:
     quotes = zip(book.places_of(finding), finding.quotes, strict=True)
+    where = f"{place_words(book.base, finding.vehicle, finding.place)}: " if finding.vehicle else ""
     return [
-        f"{finding.weight}: {finding.says} ({finding.rule})",
+        f"{finding.weight}: {where}{finding.says} ({finding.rule})",
         *(f"  {place}: {quote.words}" for place, quote in quotes),
         *(f"  perhaps {proposal}" for proposal in finding.proposals),
         f"  {finding.question} {' / '.join(finding.answers)}",

@@ -1,8 +1,9 @@
 """A note as one line that its author would recognise."""
 
-from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
-from bezelbook.kinds.note.state import Sizes
+from bezelbook.kinds.note.record import AnyNote, Bench, Measured, RoomReading, Tried
+from bezelbook.kinds.note.state import Sizes, State
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.quote_fields import fields_said
 from bezelbook.values.quantity import Quantity
 
 
@@ -11,8 +12,9 @@ def quote(book: KnowledgeBase, note: AnyNote) -> str:
     if isinstance(note, Tried):
         return _tried(book, note)
     if isinstance(note, Measured):
-        return "; ".join(reading_words(reading) for reading in note.readings) + _state(note)
-    return note.words or note.form
+        return "; ".join(reading_words(reading) for reading in note.readings) + _state(note) + _words(note)
+    told = fields_said(note)
+    return (told or note.form) + (_state(note) if told and not isinstance(note, Bench) else "") + _words(note)
 
 
 def reading_words(reading: RoomReading) -> str:
@@ -37,7 +39,11 @@ def _tried(book: KnowledgeBase, note: Tried) -> str:
         said += f" at the {' and '.join(note.where)}"
     if note.hit:
         said += f", hits the {note.hit}"
-    return said + _state(note) + (f" – {note.words}" if note.words else "")
+    return said + _state(note) + _words(note)
+
+
+def _words(note: AnyNote) -> str:
+    return f" – {note.words}" if note.words else ""
 
 
 def _sizes(sizes: Sizes) -> str:
@@ -45,7 +51,7 @@ def _sizes(sizes: Sizes) -> str:
     return ", ".join(f"{name} {size.typed}" for name, size in said if isinstance(size, Quantity))
 
 
-def _state(note: Tried | Measured) -> str:
+def _state(note: State) -> str:
     parts = [value for _, value in sorted(note.splits.items())]
     if note.mounts == "none":
         parts.append("no mount")

@@ -102,7 +102,7 @@ def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
         rule=RULE.name,
         key=key,
         weight="stop" if both_strong else "look first",
-        says="something deeper is said to go in where something shallower did not, for want of depth",
+        says=_says(yes, no),
         quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),
         difference=proposals[0] if proposals else "nothing on record differs",
         proposals=proposals or ("one of the two is wrong: offer the deeper one up again",),
@@ -114,20 +114,30 @@ def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
     )
 
 
+def _says(yes: _Tried, no: _Tried) -> str:
+    if yes.needs.key == no.needs.key:
+        return "one and the same thing is said to go in and not to go in, for want of depth"
+    return "something deeper is said to go in where something shallower did not, for want of depth"
+
+
+def _unsaid(ids: list[str], what: str) -> str:
+    return f"{listed(ids)} {'does' if len(ids) == 1 else 'do'} not say {what}"
+
+
 def _proposals(yes: _Tried, no: _Tried) -> Iterator[str]:
     """What would make both true, the likeliest first: whatever one of them left blank or nobody can compare."""
     both = (yes, no)
     unsaid = [one.note.id for one in both if one.note.mounts is None]
     if unsaid:
-        yield f"the mount: {listed(unsaid)} does not say which was used"
+        yield f"the mount: {_unsaid(unsaid, 'which was used')}"
     if yes.state.stack != no.state.stack:
         strange = [words for one in both if one.state.stack for words in one.state.stack.strange]
         yield from (f'the mount: nobody has written how far "{words}" holds a thing out' for words in strange)
     split = [one.note.id for one in both if len(one.state.builds) > 1]
     if split:
-        yield f"the build: {listed(split)} does not say which the car was"
+        yield f"the build: {_unsaid(split, 'which the car was')}"
     if yes.note.cut is None:
-        yield f"a cut: {yes.note.id} does not say whether anything was cut"
+        yield f"a cut: {_unsaid([yes.note.id], 'whether anything was cut')}"
     yield from _moved(yes.note, no.note)
     weak = [f"{one.note.id} was only {one.note.sure}" for one in both if one.note.sure not in STRONG]
     if weak:
@@ -138,11 +148,11 @@ def _moved(yes: Tried, no: Tried) -> Iterator[str]:
     """The loom and the plugs, where a blank may have given the yes more room."""
     looms = [note.id for note in (yes, no) if note.loom is None]
     if looms and yes.loom != "behind" and no.loom != "aside":
-        yield f"the loom: {listed(looms)} does not say where it went"
+        yield f"the loom: {_unsaid(looms, 'where it went')}"
     plugs = [note.id for note in (yes, no) if note.plugs is None]
     fitted = yes.plugs is None and yes.sure == "fitted"  # which takes the plugs along
     if plugs and not fitted and yes.plugs != "on" and no.plugs != "off":
-        yield f"the plugs: {listed(plugs)} does not say whether they were on"
+        yield f"the plugs: {_unsaid(plugs, 'whether they were on')}"
 
 
 RULE = PlaceRule("depth-ladder-reversed", "Deeper goes in, shallower does not", __doc__ or "", check)
