@@ -56,7 +56,9 @@ def test_what_cannot_both_be_true_is_put_as_a_question_with_both_notes(run: Run,
     write(**{"notes/2026/stopped.yaml": STOPPED})
     ran = run("check")
     assert ran.code == 0
-    assert ran.out.startswith("stop: Compact hatch, second generation, radio hole: one and the same thing is said to go in and not to go in")
+    assert ran.out.startswith(
+        "stop: Compact hatch, second generation, radio hole: one and the same thing is said to go in and not to go in"
+    )
     assert "  kb/notes/2026/went-in.yaml:13:10: short one: goes in" in ran.out
     assert "  kb/notes/2026/stopped.yaml:12:10: short one: does not" in ran.out
     assert "What differs?" in ran.out
@@ -73,7 +75,9 @@ def test_with_strict_what_does_not_say_stop_ends_with_0(run: Run, write: Write) 
     slip = TRIED.replace("mounts: none\n", "") + "what: box\nsizes: {depth: 6.5 mm}\nverdict: goes in\nsure: fitted\n"
     write(**{"notes/2026/slip.yaml": slip})
     ran = run("check", "--strict")
-    assert ran.out.startswith("look first: Compact hatch, second generation, radio hole: depth 6.5 mm is outside the usual 20 to 220 mm")
+    assert ran.out.startswith(
+        "look first: Compact hatch, second generation, radio hole: depth 6.5 mm is outside the usual 20 to 220 mm"
+    )
     assert ran.code == 0
 
 

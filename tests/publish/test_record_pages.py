@@ -2,6 +2,7 @@ from typing import Any
 
 import pytest
 
+from bezelbook.kinds import KINDS
 from bezelbook.kinds.record import Record
 from bezelbook.publish.record_pages import LIST_HEADINGS, PART_HEADINGS, called
 from tests.publish.pages_of import pages_about
@@ -166,17 +167,16 @@ def test_the_job_that_comes_first_stands_first_and_one_without_a_day_last() -> N
     assert hrefs(page, "small van") == [f"vehicles/{making.CAR}.html"] * 3
 
 
-@pytest.mark.parametrize(
-    ("path", "heading"), [*zip(("shelf", "decisions", "questions", "jobs"), LIST_HEADINGS.values(), strict=True)]
-)
+@pytest.mark.parametrize(("path", "heading"), [(kind.page, kind.heading) for kind in KINDS.values() if kind.page])
 def test_a_list_with_nothing_on_it_says_so(path: str, heading: str) -> None:
     page = pages_about()[f"{path}.md"]
     assert page.all("h1")[0].text == heading
     assert "Nothing yet." in page.text
 
 
-def test_every_part_that_has_no_page_module_of_its_own_has_a_heading() -> None:
-    assert not {"head_unit", "mount"} & PART_HEADINGS.keys()
+def test_every_kind_that_has_no_page_module_of_its_own_has_a_heading() -> None:
+    of_their_own = {"shop", "vehicle", "head_unit", "mount", "note"}
+    assert of_their_own | PART_HEADINGS.keys() | LIST_HEADINGS.keys() == {kind.name for kind in KINDS.values()}
     assert not PART_HEADINGS.keys() & LIST_HEADINGS.keys()
 
 

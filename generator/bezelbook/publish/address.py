@@ -20,7 +20,7 @@ SHOP = "shop.md"
 LOOSE = "loose-notes.md"
 BOOK_SCRIPT = "data/book.js"
 # Kinds of record that stand together on one page.
-LISTED = {"stock": "shelf.md", "decision": "decisions.md", "asked": "questions.md", "job": "jobs.md"}
+LISTED = {kind.name: f"{kind.page}.md" for kind in KINDS.values() if kind.page}
 # What comes before the words in the address of an answer.
 ASKED = "ask="
 
@@ -154,9 +154,6 @@ class Links:
             "reading": READING,
             "shop": SHOP,
             "loose": LOOSE,
-            "shelf": LISTED["stock"],
-            "decisions": LISTED["decision"],
-            "questions": LISTED["asked"],
-            "jobs": LISTED["job"],
+            **{path.removesuffix(".md"): path for path in LISTED.values()},
         }
         return {name: self.to(path) for name, path in pages.items()}

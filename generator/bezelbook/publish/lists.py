@@ -4,12 +4,12 @@ from collections.abc import Iterator
 
 from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.address import LOOSE, PARTS, SHOP, VEHICLES, Links
+from bezelbook.publish.address import LISTED, LOOSE, PARTS, SHOP, VEHICLES, Links
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import loose_notes
 from bezelbook.publish.page_text import page_file
-from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
+from bezelbook.publish.record_pages import LIST_HEADINGS, PART_HEADINGS, parts_of
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.wording import counted
@@ -45,7 +45,8 @@ def _parts(book: KnowledgeBase, named: Mentions) -> SiteFile:
         (one, to.mount(one.id), _also(one), f"used {_times(len(named.used.get(one.id, ())))}")
         for one in book.mounts.values()
     ]
-    html = render("publish/parts.html", units=units, mounts=mounts, others=list(_others(book, to)), to=to)
+    lists = [(LIST_HEADINGS[kind], to.to(path)) for kind, path in LISTED.items()]
+    html = render("publish/parts.html", units=units, mounts=mounts, others=list(_others(book, to)), lists=lists)
     return page_file(PARTS, "Parts", html)
 
 

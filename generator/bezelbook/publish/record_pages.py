@@ -20,21 +20,9 @@ from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.typed import Line, typed_lines
 
-# The other kinds of part, as the list of parts heads them.
-PART_HEADINGS = {
-    "connector": "Connectors",
-    "speaker": "Speakers",
-    "amplifier": "Amplifiers",
-    "module": "Interface modules",
-    "adapter": "Wiring adapters",
-    "supply": "What gets used up, and tools",
-}
-LIST_HEADINGS = {
-    "stock": "What lies on the shelf",
-    "decision": "What was settled",
-    "asked": "What was asked, and nobody knew",
-    "job": "Jobs to come",
-}
+# How a list heads the kinds that have a page each, and those that stand together on one page.
+PART_HEADINGS = {kind.name: kind.heading for kind in KINDS.values() if kind.heading and not kind.page}
+LIST_HEADINGS = {kind.name: kind.heading for kind in KINDS.values() if kind.page}
 IN_THE_HEADING = ("id", "name", "also", "about")
 _FOLDERS = {kind.name: kind.folder for kind in KINDS.values()}
 
@@ -52,7 +40,7 @@ class Listed:
 
 
 def part_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
-    """One page a connector, speaker, amplifier, module, adapter and supply."""
+    """One page a record, for every kind that has a page each."""
     for kind in PART_HEADINGS:
         yield from (_part(book, kind, record) for record in parts_of(book, kind))
 
@@ -84,7 +72,7 @@ def _face(connector: Connector) -> dict[str, object]:
 
 
 def listed_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
-    """One page for the shelf, one for what was settled, one for what was asked and one for jobs to come."""
+    """One page a kind, for every kind whose records stand together, such as the shelf."""
     for kind, path in LISTED.items():
         to = Links(path, book)
         records = sorted(book.records.get(kind, {}).values(), key=_order)
