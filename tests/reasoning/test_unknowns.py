@@ -94,12 +94,23 @@ def test_by_how_much_at_a_ninth_is_a_look_at_it() -> None:
 )
 def test_what_a_note_leaves_out_is_asked_of_its_author(content: dict[str, Any], blank: str) -> None:
     found = missing(unit(), DEEP, tried("n", author="rk", **content))[f"n does not say {blank}"]
-    assert (found.look, found.changes) == ("ask rk", "how far that note carries")
+    assert (found.look, found.changes) == ("ask rk", "how far that carries")
+
+
+def test_one_person_is_asked_in_one_line_for_all_their_notes() -> None:
+    mine = [tried("a", author="rk", mounts=None), tried("b", author="rk", cut=None), tried("c", author="rk")]
+    found = missing(unit(), DEEP, *mine, tried("d", author="jo", cut=None))
+    asked = {what: one.look for what, one in found.items() if "say" in what}
+    assert asked == {
+        "a and b do not all say which mounts were used or whether anything was cut": "ask rk",
+        "d does not say whether anything was cut": "ask jo",
+    }
 
 
 def test_a_note_that_does_not_say_which_build_it_was_is_asked_of_its_author() -> None:
-    found = missing(TELLS, unit(), DEEP, tried("n"))
-    assert found["n does not say which build the car was"].look == "ask its author"
+    found = missing(TELLS, unit(), DEEP, tried("n", author="rk"))
+    assert found["n does not say which build the car was"].look == "ask rk"
+    assert found[f"{DEEP.id} does not say which build the car was"].look == "ask its author"
 
 
 def test_a_weak_note_is_asked_about_too_and_one_about_nothing_tried_is_not() -> None:

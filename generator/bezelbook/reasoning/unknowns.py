@@ -1,6 +1,6 @@
 """What an answer does not know: what is missing, where to look, and what it would change."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import Measured, Tried
@@ -11,6 +11,7 @@ from bezelbook.reasoning.question import Asked, open_axes
 from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.reasoning.verdict import judge
+from bezelbook.values.listed import listed
 from bezelbook.values.words import NINTHS, Ninth
 
 FACE = "depth gauge from the sub-dash face, 2 min with the hole open"
@@ -32,8 +33,9 @@ def unknowns(place: Place, question: Asked) -> Iterator[Missing]:
     yield from _ninths(place, question)
     tried = (one.note for one in place.evidence.weak if isinstance(one.note, Tried))
     weak = (standing_of(place.frame.book, place.frame.vehicle, note) for note in tried if note.verdict != "not tried")
-    for one in (*place.evidence.standing, *weak):
-        yield from _unsaid(one)
+    notes = (*place.evidence.standing, *weak)
+    yield from _unsaid(notes)
+    for one in notes:
         yield from _refused(one)
 
 
@@ -95,7 +97,20 @@ def _blank(rooms: Rooms, setting: Setting, wanted: list[Demand]) -> set[Ninth]:
     return {demand.ninth for demand, room in zip(wanted, spans, strict=True) if demand.ninth and room.most is None}
 
 
-def _unsaid(one: Standing) -> Iterator[Missing]:
+def _unsaid(notes: Iterable[Standing]) -> Iterator[Missing]:
+    """What the notes leave out, in one line for each person who could be asked."""
+    by_author: dict[str, dict[str, list[str]]] = {}
+    for one in notes:
+        blanks = _blanks(one)
+        if blanks:
+            by_author.setdefault(one.note.author or "its author", {})[one.note.id] = blanks
+    for author, left_out in by_author.items():
+        said = "does not say" if len(left_out) == 1 else "do not all say"
+        what = listed(list(dict.fromkeys(blank for blanks in left_out.values() for blank in blanks)), "or")
+        yield Missing(f"{listed(list(left_out))} {said} {what}", f"ask {author}", "how far that carries")
+
+
+def _blanks(one: Standing) -> list[str]:
     note = one.note
     blanks = ["which build the car was"] if len(one.builds) > 1 else []
     if isinstance(note, Tried) and note.mounts is None:
@@ -104,12 +119,7 @@ def _unsaid(one: Standing) -> Iterator[Missing]:
         blanks.append("whether anything was cut")
     if isinstance(note, Tried) and one.says == "does not" and note.loom is None:
         blanks.append("where the loom was")
-    if blanks:
-        yield Missing(
-            f"{note.id} does not say {' or '.join(blanks)}",
-            f"ask {note.author or 'its author'}",
-            "how far that note carries",
-        )
+    return blanks
 
 
 def _refused(one: Standing) -> Iterator[Missing]:
