@@ -10,6 +10,7 @@ from typing import Any
 
 from bezelbook.checking import Checked, Kept, check, rules
 from bezelbook.finding import Finding
+from bezelbook.kinds import KINDS
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
@@ -21,6 +22,7 @@ from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
+from bezelbook.store.kind_examples import kind_examples
 from bezelbook.store.new_book import write_new_book
 from bezelbook.store.rule_cases import rule_cases
 from bezelbook.store.schema_files import plain_schema_text, schema_texts, stale, write_schemas
@@ -79,6 +81,7 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
         book.findings,
         tuple(str(complaint) for complaint in book.loaded.complaints),
         today or book.base.newest_day or NO_DAY,
+        {kind.name: kind_examples(kind.name) for kind in KINDS.values()},
     )
 
 

@@ -9,6 +9,7 @@ from bezelbook.values.suggestion import (
     called,
     decimal,
     examples,
+    examples_of,
     mixed,
     quoted,
     readable,
@@ -66,3 +67,10 @@ def test_a_decimal_has_no_idle_zeros(value: Fraction, places: int, shown: str) -
 )
 def test_a_mixed_number_leaves_out_what_is_nothing(value: Fraction, shown: str) -> None:
     assert mixed(value) == shown
+
+
+def test_the_examples_of_a_form_are_all_read_by_it() -> None:
+    assert examples_of(Form("length", sized=True)) == ("165 mm", "6 1/2 in", "150 ± 3 mm", "96 mm caliper")
+    assert examples_of(Form("length")) == ("165 mm", "6 1/2 in", "150 ± 3 mm")
+    assert examples_of(Form("length", plus_minus=False)) == ("165 mm", "6 1/2 in")
+    assert examples_of(Form("time", plus_minus=False)) == ("95 min", "1 h 35")

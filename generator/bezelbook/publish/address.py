@@ -16,6 +16,7 @@ PARTS = "parts.md"
 MONDAY = "monday.md"
 CHECKS = "checks.md"
 READING = "reading.md"
+WRITING = "writing.md"
 SHOP = "shop.md"
 LOOSE = "loose-notes.md"
 BOOK_SCRIPT = "data/book.js"
@@ -46,6 +47,11 @@ def part_page(kind: str, part: str) -> str:
 
 
 _FOLDERS = {kind.name: kind.folder.replace("_", "-") for kind in KINDS.values()}
+
+
+def writing_page(kind: str) -> str:
+    """The page that shows how to write a record of a kind, by the kind's name."""
+    return f"writing/{kind.replace('_', '-')}.md"
 
 
 def rule_page(rule: str) -> str:
@@ -152,6 +158,7 @@ class Links:
             "monday": MONDAY,
             "checks": CHECKS,
             "reading": READING,
+            "writing": WRITING,
             "shop": SHOP,
             "loose": LOOSE,
             **{path.removesuffix(".md"): path for path in LISTED.values()},

@@ -1,7 +1,7 @@
 """Everything there is to publish: the book, what its rules found, and the files that could not be read."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from bezelbook.finding import Finding
@@ -22,6 +22,7 @@ class RulePage:
 class Knowledge:
     """A checked book. `left_out` holds the complaints about unreadable files, each as one line for a person.
 
+    `examples` has for each kind, by its name, the name and the text of every file that shows how to write one.
     `today` is the book's own date, that of its newest note unless another was given; no page holds any other.
     """
 
@@ -30,3 +31,4 @@ class Knowledge:
     findings: tuple[Finding, ...]
     left_out: tuple[str, ...]
     today: str
+    examples: Mapping[str, tuple[tuple[str, str], ...]] = field(default_factory=dict)

@@ -19,6 +19,7 @@ from bezelbook.publish.record_pages import listed_pages, part_pages
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.vehicle_page import vehicle_pages
+from bezelbook.publish.writing_pages import writing_pages
 
 
 def site_files(knowledge: Knowledge) -> tuple[SiteFile, ...]:
@@ -41,4 +42,5 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     yield monday_page(knowledge)
     yield from check_pages(knowledge)
     yield page_file(READING, "How to read an answer", render("publish/reading.html", to=Links(READING, book)))
+    yield from writing_pages(knowledge)
     yield from data_files(knowledge, openings)

@@ -12,7 +12,7 @@ from typing_extensions import TypeAliasType
 from bezelbook.values.complaint import Wrong, field_error
 from bezelbook.values.grammar import END, Form, form_pattern
 from bezelbook.values.quantity import Quantity, read_form
-from bezelbook.values.suggestion import called, examples
+from bezelbook.values.suggestion import called, examples, examples_of
 
 FLUSH = Quantity("length", base=0, give=0, by="caliper", typed="flush")
 
@@ -44,10 +44,10 @@ class Spoken:
         return core_schema.no_info_plain_validator_function(self.read, serialization=write)
 
     def __get_pydantic_json_schema__(self, _schema: CoreSchema, _: GetJsonSchemaHandler) -> JsonSchemaValue:
-        pattern = form_pattern(self.form)
+        pattern, such_as = form_pattern(self.form), examples_of(self.form)
         if self.word:
-            pattern = f"^{self.word.typed}{END}|{pattern}"
-        return {"type": "string", "pattern": pattern}
+            pattern, such_as = f"^{self.word.typed}{END}|{pattern}", (self.word.typed, *such_as)
+        return {"type": "string", "pattern": pattern, "examples": list(such_as)}
 
 
 def _as_text(value: object, form: Form) -> str:

@@ -41,6 +41,12 @@ def examples(dimension: str) -> str:
     return " or ".join(_EXAMPLES[dimension])
 
 
+def examples_of(form: Form) -> tuple[str, ...]:
+    """Give well-written quantities of a form, the plainest first; some lengths with a ± or a source."""
+    more = ("150 ± 3 mm", "96 mm caliper") if form.dimension == "length" else ()
+    return tuple(text for text in (*_EXAMPLES[form.dimension], *more) if reads(text, form))
+
+
 def units_in_words(dimension: str) -> str:
     """List the dimension's units, such as `mm, in, cm, m or ft`."""
     return listed([unit.name for unit in UNITS[dimension]], "or")
