@@ -69,7 +69,7 @@ def said(kind: Kind, data: dict[str, Any]) -> str:
         ({"count": 10}, "count is 10. Write 9 or less."),
         (
             {"screws": "M5"},
-            'screws is "M5", not a list. Write each entry on a line of its own below, after a hyphen.',
+            'screws is "M5", not a list. Put it in square brackets: [M5].',
         ),
         (
             {"splits": "early"},

@@ -89,7 +89,10 @@ def _not_whole(found: Located, _: Expected) -> Wrong:
 
 
 def _not_list(found: Located, _: Expected) -> Wrong:
-    return _instead(found, "a list", "Write each entry on a line of its own below, after a hyphen")
+    value, mend = found.error["input"], "Write each entry on a line of its own below, after a hyphen"
+    if isinstance(value, str) and value and not set(value) & set("[]{},#:\n"):
+        mend = f"Put it in square brackets: [{value}]"
+    return _instead(found, "a list", mend)
 
 
 def _not_group(found: Located, _: Expected) -> Wrong:
