@@ -10,6 +10,7 @@ from bezelbook.publish.address import HOME, Links, vehicle_script
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.wording import NUMBERS, VERDICTS
+from bezelbook.reasoning.answer import FIRM
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, UNIT
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
 from bezelbook.reasoning.words import SIZE_GOES_ON
@@ -26,6 +27,7 @@ def book_data(knowledge: Knowledge) -> dict[str, Any]:
     return {
         "shop": {"name": book.shop.name, "first": book.shop.units_first},
         "verdicts": dict(VERDICTS),
+        "firm": list(FIRM),
         "numbers": list(NUMBERS),
         "reading": _reading(),
         "phrases": [_phrase(one) for one in vocabulary(book)],

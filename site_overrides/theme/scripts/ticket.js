@@ -54,11 +54,15 @@ bezelbook.ticket = (() => {
     return part("Argued over here", make("p", {}, "These cannot all be true:"), found.map((note) => quoted(note, "strong", "", links)));
   }
 
-  function unknown({ unknown: found }) {
+  // A firm answer holds whatever turns out of these, so there they wait behind a line that says how many they are.
+  function unknown({ verdict: answer, unknown: found }) {
     if (!found.length) return part("Not known", make("p", { class: "nothing" }, "Nothing unknown."));
     const items = found.map(({ what, look, changes }) => make("li", {}, make("b", {}, said(what)), " – ", said(look),
       make("span", { class: "changes" }, " – changes ", said(changes))));
-    return part("Not known", make("ul", { class: "unknown" }, items));
+    const list = make("ul", { class: "unknown" }, items);
+    const firm = bezelbook.told.firm.includes(answer);
+    const summary = `${counted(items.length, "thing")}, ${items.length === 1 ? "and it does not change" : "none of which changes"} this answer`;
+    return part("Not known", firm ? make("details", {}, make("summary", {}, said(summary)), list) : list);
   }
 
   function needs(lines) {

@@ -55,7 +55,9 @@ def test_the_answer_stands_in_the_order_that_a_counter_needs(at_home: Home, work
     assert headings == ["Not known", "What else it needs", "Who says so"]
 
 
-def test_nothing_unknown_is_said(page: Page, at_home: Home, worked_site: Path) -> None:
+def test_nothing_unknown_is_said_and_what_is_unknown_waits_where_it_changes_nothing(
+    page: Page, at_home: Home, worked_site: Path
+) -> None:
     at_home(worked_site, "")
     plain = {"verdict": "goes in", "until_settled": None, "for": {"words": "x", "place": "p"}, "number": None}
     rest = {"sure": "fitted", "witnesses": 2, "notes": [], "argued": [], "unknown": [], "needs": []}
@@ -65,6 +67,18 @@ def test_nothing_unknown_is_said(page: Page, at_home: Home, worked_site: Path) -
         [plain | rest, {"looks": [], "stands": []}, vehicle],
     )
     assert "Nothing unknown." in made
+    missing = {"what": "where its plug leaves", "look": "look at it", "changes": "the ninth"}
+    firm, open_ = (
+        page.evaluate(
+            "([answer, added, vehicle]) => bezelbook.ticket.ticket(answer, added, vehicle, null).outerHTML",
+            [plain | rest | {"verdict": word, "unknown": [missing]}, {"looks": [], "stands": []}, vehicle],
+        )
+        for word in ("does not", "nobody has tried")
+    )
+    assert "<summary>" in firm
+    assert "and it does not change this answer" in firm
+    assert "where its plug leaves" in firm
+    assert "<summary>" not in open_
     assert "fitted · two jobs" in made
 
 
