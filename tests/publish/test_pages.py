@@ -2,6 +2,7 @@ import re
 
 import pytest
 
+from bezelbook.kinds import KINDS
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.page_text import bodies
 from bezelbook.publish.pages import site_files
@@ -47,6 +48,7 @@ PAGES_OF_ONE = {
     "monday.md",
     "checks.md",
     "reading.md",
+    "writing.md",
     "shop.md",
     "loose-notes.md",
     "shelf.md",
@@ -71,6 +73,7 @@ def test_every_record_has_its_page(demo: Knowledge, demo_files: tuple[SiteFile, 
         *(f"adapters/{id_}.md" for id_ in book.adapters),
         *(f"supplies/{id_}.md" for id_ in book.supplies),
         *(f"checks/{rule.name}.md" for rule in demo.rules),
+        *(f"writing/{kind.name.replace('_', '-')}.md" for kind in KINDS.values()),
     }
     assert {file.path for file in demo_files} == expected
     assert [file.path for file in demo_files] == sorted(expected)
