@@ -43,7 +43,7 @@ GLASS = ("rear depth to glass down", "rear depth at worst of travel")
 
 
 class SpeakerRoom(NamedTuple):
-    """One size of the place itself in one build, with something cut: a way of the hole, a depth behind, or the front."""
+    """One size of the place in one build, with something cut: a way of the hole, a depth behind, or the front."""
 
     build: Build
     cut: str

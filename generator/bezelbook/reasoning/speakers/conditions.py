@@ -10,9 +10,10 @@ from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.speakers.cells import Presented, RoomSize, SpeakerDemand, demands
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding
 from bezelbook.reasoning.speakers.needs import at_its_word
+from bezelbook.reasoning.speakers.outlook import clearance, outlook
 from bezelbook.reasoning.speakers.question import SpeakerAsked
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms, clearance, outlook
-from bezelbook.reasoning.speakers.stacks import stack_of
+from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
+from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
 
 LOOKS: dict[RoomSize, tuple[str, str]] = {
@@ -42,7 +43,8 @@ def conditions(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerC
     yield from _mountings(place, question)
     yield from _printed(place, question)
     yield from _tabs(place, question)
-    yield from _unmeasured(place, question)
+    # Of many mountings that were left open, the plainest is the one to find out about.
+    yield from _unmeasured(place, question.narrowed(stacks=question.stacks[:1]))
     yield from _unsaid(place, question)
     yield from _cuts(place, question)
 
@@ -146,9 +148,12 @@ def _always_assuming(place: SpeakerPlace, question: SpeakerAsked, assumed: tuple
 
 
 def _unsaid(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:
-    """A strong yes that left exactly one thing unsaid, read as made the way the question asks."""
+    """A strong yes that left things unsaid, read as made the way the question asks: its author knows all of them."""
     for one in place.evidence.standing:
-        filled = _filled(place, one, question)
+        mounts = one.stack.mounts if one.stack else question.stacks[0].mounts
+        stacks = tuple(stack for stack in question.stacks if stack.mounts == mounts)
+        like = question.narrowed(stacks=stacks)
+        filled = _filled(place, one, like) if stacks and one.says == "goes in" else None
         if filled is None:
             continue
         reading, words = filled
@@ -156,31 +161,33 @@ def _unsaid(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCond
             account.agreeing((*(other for other in account.notes if other is not one), reading))
             for account in place.accounts
         )
-        if all(outlook(room, question.needs, question.settings) == "always" for room in rooms):
+        if all(outlook(room, like.needs, like.settings) == "always" for room in rooms):
             author = one.note.author or "not signed"
             yield SpeakerCondition(f"the note {one.note.id} was made {words}", f"ask its author ({author})")
 
 
 def _filled(place: SpeakerPlace, one: SpeakerStanding, question: SpeakerAsked) -> tuple[SpeakerStanding, str] | None:
-    note = one.note
-    if one.says != "goes in" or not isinstance(note, Tried):
-        return None
-    blanks = []
-    if one.stack is None and len(question.stacks) == 1:
-        blanks.append((replace(one, stack=question.stacks[0]), f"with {question.stacks[0].words}"))
-    elif one.stack is not None and one.stack.gasket.key and not note.gasket:
-        bare = stack_of(place.frame.book, one.stack.mounts, question.gasket)
-        blanks.append((replace(one, stack=bare), f"with {question.gasket.name or 'no gasket'}"))
+    note, stack = one.note, question.stacks[0]
+    filled, said = replace(one, stack=stack), []
+    if one.stack is None:
+        said.append(f"with {stack.words}")
+    if isinstance(note, Tried) and not note.gasket and (one.stack is None or one.stack.gasket.key):
+        said.append(f"with {question.gasket.name or 'no gasket'}")
+    elif one.stack is not None:
+        filled = one
     if one.cut == ANY_CUT:
-        blanks.append((replace(one, cut=question.cut), f"with {question.cut} cut"))
-    if one.stack is not None and one.stack.has_tabs and not note.tabs and question.tabs:
-        blanks.append((replace(one, tabs=question.tabs), f"with the tabs {question.tabs}"))
+        filled = replace(filled, cut=question.cut)
+        said.append(f"with {question.cut} cut")
+    if stack.has_tabs and not note.tabs and question.tabs:
+        filled = replace(filled, tabs=question.tabs)
+        said.append(f"with the tabs {question.tabs}")
     if note.glass is None and "glass" in place.frame.rears:
-        blanks.append((replace(one, glass="run"), "with the glass run all the way down"))
+        filled = replace(filled, glass="run")
+        said.append("with the glass run all the way")
     if len(one.builds) > 1 and len(question.builds) == 1 and question.builds[0] in one.builds:
-        build = " ".join(value for _, value in question.builds[0])
-        blanks.append((replace(one, builds=question.builds), f"in a car of this build ({build})"))
-    return blanks[0] if len(blanks) == 1 else None
+        filled = replace(filled, builds=question.builds)
+        said.append(f"in a car of this build ({' '.join(value for _, value in question.builds[0])})")
+    return (filled, listed(said)) if said else None
 
 
 def _cuts(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:

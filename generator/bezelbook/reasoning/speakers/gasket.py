@@ -13,7 +13,7 @@ WHOLE = 100_000
 
 @dataclass(frozen=True, slots=True)
 class Gasket:
-    """A gasket under a flange: its id or words (nothing when there is none), its name, and its squeezed height in nm."""
+    """A gasket under a flange: its id or words (nothing when there is none), its name, its squeezed height in nm."""
 
     key: str
     name: str

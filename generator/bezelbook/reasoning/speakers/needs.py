@@ -16,7 +16,17 @@ SpeakerNeed = Literal["basket", "basket short way", "mounting depth", "front hei
 SPEAKER_NEEDS: tuple[SpeakerNeed, ...] = get_args(SpeakerNeed)
 SHORT_WAY: SpeakerNeed = "basket short way"
 # The sizes that a note or a question may type; the hole is asked for where the basket itself is not known.
-TYPED = ("basket", "basket_short", "cut_out", "cut_out_short", "mounting_depth", "front_height", "excursion")
+TYPED = (
+    "basket",
+    "basket_short",
+    "cut_out",
+    "cut_out_short",
+    "mounting_depth",
+    "front_height",
+    "excursion",
+    "flange",
+    "flange_short",
+)
 # Which field of a record says a need, and the one that serves where it is blank.
 FIELDS: Mapping[SpeakerNeed, tuple[str, str | None]] = {
     "basket": ("basket", "cut_out"),
@@ -33,7 +43,8 @@ class SpeakerNeeds:
 
     `key` says whose sizes these are, save for what is `borrowed` from another. `middles` are the figures themselves,
     of the front height with the excursion on top. `snug` needs come from the hole that the speaker wants, so that no
-    clearance is due. `oval` says that the two ways differ. `asked` holds the needs that bear on the question.
+    clearance is due. `oval` says that the two ways differ. `asked` holds the needs that bear on the question. `flange`
+    is how far its flange reaches at most, in nm, the long way and the short; None when nobody measured it.
     """
 
     key: str
@@ -45,6 +56,7 @@ class SpeakerNeeds:
     snug: frozenset[SpeakerNeed] = frozenset()
     asked: frozenset[SpeakerNeed] = frozenset(SPEAKER_NEEDS)
     borrowed: Mapping[SpeakerNeed, str] = field(default_factory=dict)
+    flange: tuple[int, int] | None = None
 
     def key_of(self, need: SpeakerNeed) -> str:
         """Whose size one need is."""
@@ -100,6 +112,7 @@ def needs_of_sizes(sizes: Mapping[str, Quantity], like: SpeakerNeeds | None = No
         printed={need: size for need, size in like.printed.items() if need in rest},
         snug=typed.snug | {need for need in like.snug if need in rest},
         borrowed=dict.fromkeys(rest, like.key),
+        flange=typed.flange or like.flange,
     )
 
 
@@ -132,8 +145,16 @@ def _needs(key: str, name: str, size_of: SizeOf, house: House | None, *, oval: b
     oval = oval or size_of("basket_short") is not None or size_of("cut_out_short") is not None
     if not oval:
         del spans[SHORT_WAY]
-    found = SpeakerNeeds(key, name, spans, middles, oval, printed, frozenset(snug))
+    found = SpeakerNeeds(
+        key, name, spans, middles, oval, printed, frozenset(snug), flange=_flange(house, size_of, oval=oval)
+    )
     return _playing(found, size_of("excursion"))
+
+
+def _flange(house: House | None, size_of: SizeOf, *, oval: bool) -> tuple[int, int] | None:
+    across = _span(house, size_of("flange")).high
+    short = _span(house, size_of("flange_short")).high if oval else across
+    return None if across is None or short is None else (across, short)
 
 
 def _playing(needs: SpeakerNeeds, excursion: Quantity | None) -> SpeakerNeeds:

@@ -7,8 +7,9 @@ from bezelbook.reasoning.number import room_words, span_words
 from bezelbook.reasoning.room import RoomSpan
 from bezelbook.reasoning.speakers.cells import RoomSize, demands
 from bezelbook.reasoning.speakers.needs import SpeakerNeed
+from bezelbook.reasoning.speakers.outlook import clearance, left_over
 from bezelbook.reasoning.speakers.question import SpeakerAsked
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, clearance, left_over
+from bezelbook.reasoning.speakers.rooms import SpeakerPlace
 from bezelbook.values.shown import show_length
 from bezelbook.values.words import AnswerVerdict
 
@@ -23,7 +24,7 @@ WHERE: dict[RoomSize, str] = {
 
 @dataclass(frozen=True, slots=True)
 class SpeakerSpot:
-    """A demand with its need and the room there, in nanometres; `left` is between the middles, `house` is wished for."""
+    """A demand with its need and the room there, in nm; `left` is between the middles, `house` is wished for."""
 
     need: SpeakerNeed
     size: RoomSize

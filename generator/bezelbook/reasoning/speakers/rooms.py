@@ -10,9 +10,8 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import Constraint, Leaf, Rise, Search, nearest, numbers_of
 from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
-from bezelbook.reasoning.room import Outlook, RoomSpan
+from bezelbook.reasoning.room import RoomSpan
 from bezelbook.reasoning.speakers.cells import (
-    RoomSize,
     SpeakerCell,
     SpeakerDemand,
     SpeakerFrame,
@@ -125,62 +124,6 @@ def speaker_place_of(book: KnowledgeBase, vehicle: str, place: str) -> SpeakerPl
     car = book.vehicles[vehicle]
     evidence = evidence_at(book, car, place)
     return SpeakerPlace(frame_of(book, car, place, [one.note for one in evidence.standing]), evidence)
-
-
-def outlook(rooms: SpeakerRooms, needs: SpeakerNeeds, settings: Sequence[SpeakerSetting]) -> Outlook:
-    """Whether a speaker fits in every room that these notes allow, in none, or neither, over all the settings.
-
-    Notes that allow no room at all settle nothing.
-    """
-    if not rooms.possible:
-        return "open"
-    if all(always_fits(rooms, needs, setting) for setting in settings):
-        return "always"
-    return "open" if any(rooms.takes(needs, setting) for setting in settings) else "never"
-
-
-def always_fits(rooms: SpeakerRooms, needs: SpeakerNeeds, setting: SpeakerSetting) -> bool:
-    """Whether every demand is met for certain, and clear enough where readings rather than a yes carry it.
-
-    Clear enough goes by the middles: what is left over between the two figures is at least what the house likes.
-    """
-    wanted = demands(rooms.frame, needs, setting)
-    if not wanted or rooms.refuses(needs, setting, wanted):
-        return False
-    clear = zip(wanted, rooms.spans(setting, wanted), strict=True)
-    tight = [demand for demand, room in clear if not is_clear(rooms.frame, needs, demand, room)]
-    return not any(rooms.fitted.refuses(needs, setting, (demand,)) for demand in tight)
-
-
-def is_clear(frame: SpeakerFrame, needs: SpeakerNeeds, demand: SpeakerDemand, room: RoomSpan) -> bool:
-    """Whether a demand leaves what the house likes to leave over; where the room has no known top, its least counts."""
-    return left_over(needs, demand, room) >= clearance(frame, needs, demand)
-
-
-def left_over(needs: SpeakerNeeds, demand: SpeakerDemand, room: RoomSpan) -> int:
-    """What is left over in nanometres between the middles of the room and of the need; negative when it is short.
-
-    Where only one end of either is known, that end counts.
-    """
-    middle = room.least if room.most is None else (room.least + room.most) // 2
-    asks = needs.middles.get(demand.need, needs.spans[demand.need].high or needs.spans[demand.need].low or 0)
-    return middle - asks
-
-
-def clearance(frame: SpeakerFrame, needs: SpeakerNeeds, demand: SpeakerDemand) -> int:
-    """The room in nanometres that the house likes to leave; the hole that a speaker asks for itself needs none."""
-    house = frame.book.shop.clearances
-    if demand.need in needs.snug:
-        return 0
-    hole = house.width
-    by_size: dict[RoomSize, int] = {
-        "long way": hole.base,
-        "short way": hole.base,
-        "fixed": house.fixed.base,
-        "glass": house.glass.base,
-        "front": house.grille.base,
-    }
-    return by_size[demand.size]
 
 
 def _span(leaves: Sequence[Leaf], demand: SpeakerDemand) -> RoomSpan:

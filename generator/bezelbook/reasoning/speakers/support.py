@@ -5,8 +5,9 @@ from bezelbook.reasoning.evidence import witnesses
 from bezelbook.reasoning.maximal import contradiction
 from bezelbook.reasoning.room import Outlook
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding
+from bezelbook.reasoning.speakers.outlook import outlook
 from bezelbook.reasoning.speakers.question import SpeakerAsked
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms, outlook
+from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
 from bezelbook.values.words import STRONG, Sureness
 
 Carried = tuple[tuple[SpeakerStanding, ...], Sureness, int]

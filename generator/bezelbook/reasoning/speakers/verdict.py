@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bezelbook.reasoning.speakers.cells import SpeakerSetting, demands
+from bezelbook.reasoning.speakers.cells import MountHole, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.conditions import SpeakerCondition, always, conditions
+from bezelbook.reasoning.speakers.outlook import is_clear, may_take, outlook
 from bezelbook.reasoning.speakers.question import SpeakerAsked
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms, is_clear, outlook
+from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
 from bezelbook.values.words import AnswerVerdict
 
 
@@ -46,7 +47,7 @@ def viable(place: SpeakerPlace, question: SpeakerAsked) -> SpeakerAsked:
 
 
 def _takes(place: SpeakerPlace, question: SpeakerAsked) -> bool:
-    return any(rooms.takes(question.needs, setting) for rooms in place.accounts for setting in question.settings)
+    return any(may_take(rooms, question.needs, setting) for rooms in place.accounts for setting in question.settings)
 
 
 def _close_calls(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[bool]:
@@ -58,12 +59,14 @@ def _close_calls(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[bool]:
 def _close(rooms: SpeakerRooms, question: SpeakerAsked, setting: SpeakerSetting) -> bool:
     """Whether nothing rules the speaker out and some demand was measured too near to call."""
     needs = question.needs
-    if not rooms.takes(needs, setting):
+    if not may_take(rooms, needs, setting):
         return False
     wanted = demands(rooms.frame, needs, setting)
     measured = rooms.measured.spans(setting, wanted)
     for demand, reading, room in zip(wanted, measured, rooms.spans(setting, wanted), strict=True):
         need = needs.spans[demand.need]
+        if isinstance(demand.cell, MountHole) and len(question.stacks) > 1:
+            continue  # a ring that is tight is one of many, and tells nothing of the place
         if reading.most is None or need.high is None or need.low is None:
             continue
         tight = need.high > room.least or not is_clear(rooms.frame, needs, demand, room)
