@@ -12,6 +12,7 @@ from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook
 from bezelbook.reasoning.speakers.conditions import SpeakerCondition
+from bezelbook.reasoning.speakers.fastening import fastening
 from bezelbook.reasoning.speakers.number import WHERE, SpeakerSpot, deciding
 from bezelbook.reasoning.speakers.question import SpeakerAsked, SpeakerQuestion, asked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
@@ -115,7 +116,7 @@ def speaker_answer(book: KnowledgeBase, question: SpeakerQuestion, place: Speake
         argued=tuple(_argued(place, resolved)),
         unknown=tuple(unknowns(place, resolved)),
         conditions=found.conditions,
-        needs=tuple(_needs(place, _as_far_as_known(resolved, found), found)),
+        needs=tuple(_needs(place, question, _as_far_as_known(resolved, found), found)),
         first_unit=book.shop.units_first,
     )
 
@@ -175,7 +176,9 @@ def _argued(place: SpeakerPlace, resolved: SpeakerAsked) -> list[Quoted]:
     return [Quoted(one.note, quote(book, one.note), "cannot be true together with another") for one in left_out]
 
 
-def _needs(place: SpeakerPlace, resolved: SpeakerAsked, found: SpeakerJudgement) -> list[str]:
+def _needs(
+    place: SpeakerPlace, question: SpeakerQuestion, resolved: SpeakerAsked, found: SpeakerJudgement
+) -> list[str]:
     """What else it takes; for "goes in if" the first line ends that sentence."""
     book = place.frame.book
     lines = [condition.words for condition in found.conditions]
@@ -186,6 +189,9 @@ def _needs(place: SpeakerPlace, resolved: SpeakerAsked, found: SpeakerJudgement)
             lines += [f"drill: {hole}" for hole in mount.holes.to_drill]
             if not resolved.stacks[0].has_tabs or resolved.tabs == "out":
                 lines += [f"cannot be undone: {step}" for step in mount.cannot_be_undone]
+    speaker = book.speakers.get(question.speaker or "")
+    if speaker is not None and found.verdict in ("goes in", "goes in if"):
+        lines += fastening(place, resolved, speaker)
     where = place.frame.vehicle.places.get(place.frame.place)
     if where and where.safety not in (None, "none"):
         lines.append(f"{where.safety}: the vehicle's service information comes first, and a qualified person")

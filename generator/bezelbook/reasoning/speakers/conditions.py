@@ -13,8 +13,11 @@ from bezelbook.reasoning.speakers.needs import at_its_word
 from bezelbook.reasoning.speakers.outlook import clearance, outlook
 from bezelbook.reasoning.speakers.question import SpeakerAsked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
+from bezelbook.reasoning.speakers.stacks import BARE, SpeakerStack
+from bezelbook.reasoning.speakers.thickness import thickness
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length
+from bezelbook.values.span import Span
 
 LOOKS: dict[RoomSize, tuple[str, str]] = {
     "long way": ("the hole is at least {} the long way", "caliper across it, 2 min with the lining off"),
@@ -41,6 +44,7 @@ def conditions(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerC
     """Every single thing that would do, the cheapest to find out first."""
     yield from _builds(place, question)
     yield from _mountings(place, question)
+    yield from a_ring(place, question)
     yield from _printed(place, question)
     yield from _tabs(place, question)
     # Of many mountings that were left open, the plainest is the one to find out about.
@@ -70,6 +74,21 @@ def _mountings(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerC
         narrowed = question.narrowed(stacks=(stack,))
         if always(place, narrowed):
             yield SpeakerCondition(f"it is fitted with {stack.words}", "choose the mount", narrowed)
+
+
+def a_ring(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:
+    """A ring that the book does not hold, where the mounts were left open: how thick it would have to be."""
+    if not question.any_mount:
+        return
+    low, high = thickness(place, question.narrowed(stacks=(BARE,)))
+    if low is None or high is None or not 0 < low.at <= high.at:
+        return
+    middle = (low.at + high.at) // 2 + (question.gasket.held.low or 0)
+    made = SpeakerStack(("a ring",), ("a ring",), Span(middle, middle), gasket=question.gasket)
+    if always(place, question.narrowed(stacks=(made,))):
+        first = place.frame.book.shop.units_first
+        words = f"it sits on a ring from {show_length(low.at, first)} to {show_length(high.at, first)} thick"
+        yield SpeakerCondition(words, "make or order the ring")
 
 
 def _printed(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:

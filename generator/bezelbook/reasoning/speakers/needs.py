@@ -129,6 +129,11 @@ def at_its_word(needs: SpeakerNeeds) -> SpeakerNeeds:
     )
 
 
+def house_span(book: KnowledgeBase, size: Quantity) -> Span:
+    """Everything a size of a part on the bench may be, in nanometres; what is only printed may be anything."""
+    return House(book.shop.tools.bench_caliper.base, None).span(size)
+
+
 def _needs(key: str, name: str, size_of: SizeOf, house: House | None, *, oval: bool = False) -> SpeakerNeeds:
     spans: dict[SpeakerNeed, Span] = {}
     middles: dict[SpeakerNeed, int] = {}

@@ -39,7 +39,10 @@ class SpeakerQuestion:
 
 @dataclass(frozen=True)
 class SpeakerAsked:
-    """A question in the book's own terms: the needs, and every setting that it leaves open."""
+    """A question in the book's own terms: the needs, and every setting that it leaves open.
+
+    `any_mount` says that it left the mounts open, so that another ring than those of the book would do too.
+    """
 
     needs: SpeakerNeeds
     known: Mapping[str, str]
@@ -49,6 +52,7 @@ class SpeakerAsked:
     tabs: Tabs | None
     glass: Glass
     gasket: Gasket
+    any_mount: bool
 
     @property
     def settings(self) -> tuple[SpeakerSetting, ...]:
@@ -91,6 +95,7 @@ def asked(place: SpeakerPlace, question: SpeakerQuestion) -> SpeakerAsked:
         question.tabs,
         question.glass,
         gasket,
+        question.mounts is None,
     )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.reasoning.speakers.cells import MountHole, SpeakerSetting, demands
-from bezelbook.reasoning.speakers.conditions import SpeakerCondition, always, conditions
+from bezelbook.reasoning.speakers.conditions import SpeakerCondition, a_ring, always, conditions
 from bezelbook.reasoning.speakers.outlook import is_clear, may_take, outlook
 from bezelbook.reasoning.speakers.question import SpeakerAsked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
@@ -25,7 +25,8 @@ def judge(place: SpeakerPlace, question: SpeakerAsked) -> SpeakerJudgement:
     if views == {"always"}:
         return SpeakerJudgement("goes in")
     if views == {"never"}:
-        return SpeakerJudgement("does not")
+        ring = tuple(a_ring(place, question))
+        return SpeakerJudgement("goes in if", ring) if ring else SpeakerJudgement("does not")
     if len(views) > 1:
         return SpeakerJudgement("argued over")
     found = tuple(conditions(place, question))
