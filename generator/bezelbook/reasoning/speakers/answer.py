@@ -12,6 +12,7 @@ from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook
 from bezelbook.reasoning.speakers.conditions import SpeakerCondition
+from bezelbook.reasoning.speakers.covering import uncovered
 from bezelbook.reasoning.speakers.fastening import fastening
 from bezelbook.reasoning.speakers.number import WHERE, SpeakerSpot, deciding
 from bezelbook.reasoning.speakers.question import SpeakerAsked, SpeakerQuestion, asked
@@ -45,6 +46,7 @@ class SpeakerAnswer:
     conditions: tuple[SpeakerCondition, ...]
     needs: tuple[str, ...]
     first_unit: str
+    uncovered: tuple[int, int] | None = None
 
     def plain(self) -> PlainAnswer:
         """The answer as plain data, with the keys that the command line and the pages share."""
@@ -85,6 +87,8 @@ class SpeakerAnswer:
 
     def _number(self) -> PlainNumber | None:
         spot = self.spot
+        if self.uncovered is not None:
+            return self._flange(*self.uncovered)
         if spot is None:
             return None
         return {
@@ -95,6 +99,12 @@ class SpeakerAnswer:
             "to_spare": None if spot.room.most is None else show_length(spot.left, self.first_unit),
             "words": spot.words(self.first_unit),
         }
+
+    def _flange(self, reaches: int, hole: int) -> PlainNumber:
+        """A flange that does not cover its hole, as the number that decides."""
+        asks, room = show_length(reaches, self.first_unit), f"it is at least {show_length(hole, self.first_unit)}"
+        words = f"flange: it reaches {asks} at most over the hole, and {room}"
+        return {"need": "flange", "where": "the hole", "asks": asks, "room": room, "to_spare": None, "words": words}
 
 
 def speaker_answer(book: KnowledgeBase, question: SpeakerQuestion, place: SpeakerPlace | None = None) -> SpeakerAnswer:
@@ -118,7 +128,15 @@ def speaker_answer(book: KnowledgeBase, question: SpeakerQuestion, place: Speake
         conditions=found.conditions,
         needs=tuple(_needs(place, question, _as_far_as_known(resolved, found), found)),
         first_unit=book.shop.units_first,
+        uncovered=_uncovered(place, resolved) if found.verdict == "does not" else None,
     )
+
+
+def _uncovered(place: SpeakerPlace, resolved: SpeakerAsked) -> tuple[int, int] | None:
+    """The flange and the hole, where nothing but the one not covering the other stops it."""
+    rooms = place.accounts[0]
+    able = [setting for setting in resolved.settings if rooms.takes(resolved.needs, setting)]
+    return next((found for setting in able if (found := uncovered(rooms, resolved.needs, setting))), None)
 
 
 def _as_far_as_known(resolved: SpeakerAsked, found: SpeakerJudgement) -> SpeakerAsked:

@@ -20,12 +20,18 @@ def falls_through(rooms: SpeakerRooms, needs: SpeakerNeeds, setting: SpeakerSett
 
     A speaker that went in just so is not said to fall through.
     """
+    return uncovered(rooms, needs, setting) is not None
+
+
+def uncovered(rooms: SpeakerRooms, needs: SpeakerNeeds, setting: SpeakerSetting) -> tuple[int, int] | None:
+    """How far the flange reaches at most, and how wide the hole is at least, in nanometres, where that is too wide."""
     if needs.flange is None or any(_same(one, found, needs, setting) for one, found in rooms.tried.items()):
-        return False
+        return None
     top = [hole_cells(setting, way)[:1] if not setting.stack.holes else _last(setting, way) for way in WAYS]
     met = [SpeakerDemand("basket", cell, 0, way) for way, cells in zip(WAYS, top, strict=True) for cell in cells]
     spans = zip(met, rooms.spans(setting, met), strict=True)
-    return any(room.least >= needs.flange[WAYS.index(demand.size)] for demand, room in spans)
+    wide = [(needs.flange[WAYS.index(demand.size)], room.least) for demand, room in spans]
+    return next(((reaches, hole) for reaches, hole in wide if hole >= reaches), None)
 
 
 def _last(setting: SpeakerSetting, way: RoomSize) -> tuple[SpeakerCell, ...]:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.reasoning.number import room_words, span_words
 from bezelbook.reasoning.room import RoomSpan
-from bezelbook.reasoning.speakers.cells import RoomSize, demands
+from bezelbook.reasoning.speakers.cells import RoomSize, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.needs import SpeakerNeed
 from bezelbook.reasoning.speakers.outlook import clearance, left_over
 from bezelbook.reasoning.speakers.question import SpeakerAsked
@@ -56,22 +56,30 @@ class SpeakerSpot:
         return span_words(self.asks_low, self.asks_high, first)
 
 
-def spots(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerSpot]:
-    """Every spot where something is asked, over all settings and accounts; a need nobody knows is left out."""
+def spots(place: SpeakerPlace, question: SpeakerAsked, setting: SpeakerSetting) -> Iterator[SpeakerSpot]:
+    """Every spot in a setting where something is asked, over all accounts; a need nobody knows is left out."""
     needs = question.needs
     for rooms in place.accounts:
-        for setting in question.settings:
-            wanted = demands(rooms.frame, needs, setting)
-            for demand, room in zip(wanted, rooms.spans(setting, wanted), strict=True):
-                asks = needs.spans[demand.need]
-                if asks.low is not None and asks.high is not None:
-                    left, house = left_over(needs, demand, room), clearance(rooms.frame, needs, demand)
-                    yield SpeakerSpot(demand.need, demand.size, asks.low, asks.high, room, left, house)
+        wanted = demands(rooms.frame, needs, setting)
+        for demand, room in zip(wanted, rooms.spans(setting, wanted), strict=True):
+            asks = needs.spans[demand.need]
+            if asks.low is not None and asks.high is not None:
+                left, house = left_over(needs, demand, room), clearance(rooms.frame, needs, demand)
+                yield SpeakerSpot(demand.need, demand.size, asks.low, asks.high, room, left, house)
 
 
 def deciding(place: SpeakerPlace, question: SpeakerAsked, verdict: AnswerVerdict) -> SpeakerSpot | None:
-    """The spot that decides: the one furthest short for a no, otherwise the one that leaves least of what is wanted."""
-    found = list(spots(place, question))
+    """The spot that decides: in a setting the one that leaves least of what is wanted, or is furthest short for a no.
+
+    A yes holds in every setting, so the tightest of them decides; else the one in which it comes nearest to going in.
+    """
+    tightest = [_tightest(list(spots(place, question, setting)), verdict) for setting in question.settings]
+    known = [spot for spot in tightest if spot is not None]
+    choose = min if verdict == "goes in" else max
+    return choose(known, key=lambda spot: spot.left - spot.house, default=None)
+
+
+def _tightest(found: list[SpeakerSpot], verdict: AnswerVerdict) -> SpeakerSpot | None:
     if verdict == "does not":
         short = [spot for spot in found if spot.best_gap is not None and spot.best_gap <= 0]
         return min(short, key=lambda spot: spot.best_gap or 0, default=None)
