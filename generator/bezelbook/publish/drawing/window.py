@@ -45,7 +45,7 @@ def windows(lanes: Sequence[Lane], title: str) -> Markup | None:
 
 
 def _words(lane: Lane) -> str:
-    low = "not looked" if lane.low is None else show_mm(lane.low[0])
+    low = "not looked" if lane.low is None else show_mm(max(lane.low[0], 0))
     high = "not looked" if lane.high is None else show_mm(lane.high[0])
     return f"from {low} to {high}"
 

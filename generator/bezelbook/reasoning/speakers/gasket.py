@@ -36,7 +36,7 @@ def gasket_named(book: KnowledgeBase, words: str | None) -> Gasket:
 def unsaid_gasket(book: KnowledgeBase, note: str) -> Gasket:
     """What a note may have had under the flange that says nothing of it: anything up to the thickest in the book."""
     foams = [one for one in book.supplies.values() if isinstance(one, Foam) and one.foam_kind != "open-cell ring"]
-    thickest = max((_most(foam) for foam in foams if foam.free_thickness), default=0)
+    thickest = max((foam.free_thickness.base for foam in foams if foam.free_thickness), default=0)
     if not thickest:
         return NO_GASKET
     return Gasket(f"not said in {note}", "gasket not said", Span(0, thickest + 1, reached=True))
@@ -47,20 +47,8 @@ def squeezed(foam: Foam) -> Span:
     if foam.free_thickness is None:
         return BLANK
     if foam.squeeze is None:
-        return Span(0, _most(foam) + 1, reached=True)
-    left = 1 - Fraction(foam.squeeze.base, WHOLE)
-    give = foam.free_thickness.give or 0
-    low, high = (foam.free_thickness.base - give) * left, (foam.free_thickness.base + give) * left
-    if low == high and low.denominator == 1:
-        return Span(int(low), int(high))
-    return Span(low.__floor__() - (0 if give else 1), high.__ceil__() + (0 if give else 1))
-
-
-def free_height(gap: int, squeeze: Fraction) -> Fraction:
-    """How high a ring of foam has to be, free, to fill a gap in nanometres once it is squeezed by a share of itself."""
-    return gap / (1 - squeeze)
-
-
-def _most(foam: Foam) -> int:
-    assert foam.free_thickness is not None  # noqa: S101 - both callers have looked
-    return foam.free_thickness.base + (foam.free_thickness.give or 0)
+        return Span(0, foam.free_thickness.base + 1, reached=True)
+    held = foam.free_thickness.base * (1 - Fraction(foam.squeeze.base, WHOLE))
+    if held.denominator == 1:
+        return Span(int(held), int(held))
+    return Span(held.__floor__(), held.__ceil__())

@@ -44,6 +44,11 @@ class SpeakerSpot:
         """What is left over at best; None when nothing bounds the room from above."""
         return None if self.room.most is None else self.room.most - self.asks_low
 
+    @property
+    def is_tight(self) -> bool:
+        """Whether it may not fit, or leaves less than the house likes."""
+        return self.sure_gap < 0 or self.left < self.house
+
     def words(self, first: str) -> str:
         """The spot as a sentence, lengths in both units with `first` first."""
         said = f"{self.need}: it asks {self.asks(first)} at {WHERE[self.size]}; {room_words(self.room, first)}"
@@ -85,5 +90,5 @@ def _tightest(found: list[SpeakerSpot], verdict: AnswerVerdict) -> SpeakerSpot |
         return min(short, key=lambda spot: spot.best_gap or 0, default=None)
     bounded = [spot for spot in found if spot.room.least > 0]
     if verdict == "too close":
-        bounded = [spot for spot in bounded if spot.room.most is not None]
+        bounded = [spot for spot in bounded if spot.room.most is not None and spot.is_tight]
     return min(bounded, key=lambda spot: spot.left - spot.house, default=None)
