@@ -195,7 +195,7 @@ def _filled(place: SpeakerPlace, one: SpeakerStanding, question: SpeakerAsked) -
     elif one.stack is not None:
         filled = one
     if one.cut == ANY_CUT:
-        filled = replace(filled, cut=question.cut)
+        filled = replace(filled, cut=question.cut, note=note.model_copy(update={"cut": question.cut}))
         said.append(f"with {question.cut} cut")
     if stack.has_tabs and not note.tabs and question.tabs:
         filled = replace(filled, tabs=question.tabs)

@@ -79,13 +79,14 @@ def _of_car(place: SpeakerPlace) -> Pattern:
 
 def _circles(place: SpeakerPlace, note: Measured, count: int | None) -> Iterator[tuple[int, int]]:
     for reading in note.readings:
-        span = reading_span(place.frame.book.shop.tools, reading)
-        if reading.tool == "eye" or span.low is None or span.high is None:
+        if reading.tool == "eye" or reading.of not in ("bolt circle", "hole spacing"):
             continue
+        span = reading_span(place.frame.book.shop.tools, reading)
+        low, high = span.low or 0, span.high or 0
         if reading.of == "bolt circle":
-            yield span.low, span.high
-        elif reading.of == "hole spacing" and count is not None and count > 2:
-            yield circle_of(span.low, count)[0], circle_of(span.high, count)[1]
+            yield low, high
+        elif count is not None and count > 2:
+            yield circle_of(low, count)[0], circle_of(high, count)[1]
 
 
 def _pattern(place: SpeakerPlace, holes: HolePattern, least: Quantity | None, most: Quantity | None) -> Pattern:
