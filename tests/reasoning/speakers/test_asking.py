@@ -6,6 +6,7 @@ import pytest
 
 from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.asking import is_speaker_question
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.values.complaint import Wrong
 from tests.reasoning.making import length, unit
@@ -90,3 +91,7 @@ def test_a_place_that_takes_both_is_asked_about_what_is_named(what: Any, kind: t
 def test_nothing_at_all_is_no_speaker() -> None:
     with pytest.raises(Wrong, match="Write a head unit"):
         read(place="seat", what=None)
+
+
+def test_an_opening_is_never_asked_about_a_speaker() -> None:
+    assert not is_speaker_question(OF, "plain opening", "six")

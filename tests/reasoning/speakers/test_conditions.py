@@ -159,3 +159,8 @@ def test_a_made_for_mount_by_name() -> None:
     of = book(bracket, roomy(glass="58 ± 1 mm", place=OTHER))
     found = ask(of, where=OTHER, mounts=None)
     assert (found.verdict, found.asked.mount_words) == ("goes in", "b")
+
+
+def test_tabs_that_are_not_all_there_is_to_it() -> None:
+    bracket = mount("b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper")
+    assert first(bracket, mounts=["b"]) == "nobody has tried"

@@ -106,3 +106,10 @@ def test_a_reading_that_cannot_be_compared() -> None:
     note = measured("m", reading("front clearance", "20 mm", datum=None))
     assert "front clearance 20 mm in m does not say from which face it was measured" in unknown(note)
     assert unknown(tried())[-1] != "n"
+
+
+def test_a_build_that_was_never_built_changes_nothing() -> None:
+    splits = {"build": {"values": {"early": {}, "late": {}, "last": {}}}}
+    of = book(car(splits=splits, never_built=[{"build": "last"}]), roomy(splits={"build": "late"}))
+    [one] = [one for one in ask(of).unknown if "build" in one.what]
+    assert one.changes == "early: nobody has tried; late: goes in"
