@@ -19,7 +19,7 @@ from bezelbook.reasoning.plain_data import (
     year_of,
 )
 from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.speakers.asking import is_speaker_question, read_speaker_question
+from bezelbook.reasoning.speakers.asking import SpeakerReading, is_speaker_question, read_speaker_question
 from bezelbook.reasoning.vocabulary import OPENINGS, Phrase
 from bezelbook.reasoning.words import Reading, read_words
 from bezelbook.values.complaint import Wrong
@@ -33,7 +33,9 @@ SIZE_KEYS: Mapping[str, Need] = {name: need for need, name in SIZE_FIELDS.items(
 WHAT_KEYS = (*SIZE_KEYS, "plug_exit", "exit", "like")
 
 
-def read_question(book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[Phrase, ...] | None = None) -> Reading:
+def read_question(
+    book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[Phrase, ...] | None = None
+) -> Reading | SpeakerReading:
     """Read a question from plain data: either `words`, or `vehicle`, `place` and `what` with `splits` and `state`.
 
     Raises Wrong, naming the key, when something in it is not in the book or cannot be read. `phrases` is the book's
@@ -47,7 +49,7 @@ def read_question(book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[P
     place = one_of(text_of(data, "place"), book.vehicles[vehicle].places, f"place of {vehicle}")
     kind = book.vehicles[vehicle].places[place].kind
     if is_speaker_question(book, kind, data.get("what")):
-        return Reading(read_speaker_question(book, vehicle, place, data))
+        return SpeakerReading(read_speaker_question(book, vehicle, place, data))
     if kind not in OPENINGS:
         raise Wrong(
             f"{place} is no place for a part ({kind}); nothing goes in there",

@@ -9,7 +9,6 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, SIZES, UNIT, sizes_said
-from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, Points, folded_words, vocabulary
 
 __all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
@@ -33,12 +32,12 @@ class Reading:
     `took` says how bare numbers were read, with the other readings that would be possible, and what was left out.
     """
 
-    read: Question | SpeakerQuestion | Choice
+    read: Question | Choice
     took: tuple[str, ...] = ()
 
     @property
     def question(self) -> Question | None:
-        """The question about an opening, unless it is about a speaker or something has to be asked first."""
+        """The question, unless something has to be asked first."""
         return self.read if isinstance(self.read, Question) else None
 
 

@@ -11,7 +11,7 @@ from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from tests.reasoning.making import record
 
 CAR, DOOR, OTHER, SHELF = "van-1", "door-left", "door-right", "shelf"
-BOTH = {"values": {"early": {"tell": "a round handle"}, "late": {}}}
+BUILDS: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
 DOORS = {
     DOOR: {"kind": "door lower", "side": "left", "other_side": OTHER, "safety": "restraint near"},
     OTHER: {"kind": "door lower", "side": "right", "other_side": DOOR},

@@ -1,12 +1,12 @@
 """The whole answer about a speaker."""
 
-from typing import get_type_hints
+from typing import Any, get_type_hints
 
 from bezelbook.kinds.supply.record import Foam
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.speakers.answer import speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from tests.reasoning.speakers.doors import CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, tried
+from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, tried
 
 BRACKET = mount(
     "bracket",
@@ -31,7 +31,10 @@ def test_an_answer_has_the_keys_that_one_about_an_opening_has() -> None:
 
 
 def test_for_exactly_what() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}}}, "body": {"values": {"van": {}, "bus": {}}}}
+    splits: dict[str, Any] = {
+        "build": {"values": {"early": {}, "late": {}}},
+        "body": {"values": {"van": {}, "bus": {}}},
+    }
     of = book(car(splits=splits), BRACKET, RING, foam(), roomy())
     found = ask(of, splits={"build": "late"}, mounts=["bracket", "ring"], tabs="out", gasket="foam", cut="a rib")
     said = found.plain()["for"]
@@ -81,9 +84,8 @@ def test_notes_beside_an_answer_say_why_they_stand_there() -> None:
 
 
 def test_what_cannot_be_true_together_is_argued_over() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
     notes = [tried("yes", splits={"build": "late"}), tried("no", verdict="does not", splits={"build": "late"})]
-    of = book(car(splits=splits), *notes)
+    of = book(car(splits=BUILDS), *notes)
     found = ask(of, splits={"build": "late"})
     assert (found.verdict, found.until_settled) == ("argued over", "does not")
     assert {one.note.id for one in found.argued} == {"yes", "no"}

@@ -95,3 +95,9 @@ def test_nothing_at_all_is_no_speaker() -> None:
 
 def test_an_opening_is_never_asked_about_a_speaker() -> None:
     assert not is_speaker_question(OF, "plain opening", "six")
+
+
+def test_a_reading_about_a_speaker_holds_no_question_about_an_opening() -> None:
+    found = read_question(OF, {"vehicle": CAR, "place": DOOR, "what": "six"})
+    assert found.question is None
+    assert found.took == ()

@@ -93,8 +93,8 @@ def test_what_nobody_looked_at_settles_nothing() -> None:
 
 
 def oblong(long_way: float | None, short_way: float | None) -> Pattern:
-    ways = (None if way is None else round(way * MM) for way in (long_way, short_way))
-    return Pattern(4, None, None, *ways)
+    ways = [None if way is None else round(way * MM) for way in (long_way, short_way)]
+    return Pattern(4, long_way=ways[0], short_way=ways[1])
 
 
 @pytest.mark.parametrize(

@@ -5,6 +5,7 @@ from typing import Any
 import pytest
 
 from tests.reasoning.speakers.doors import (
+    BUILDS,
     DOOR,
     SHELF,
     ask,
@@ -57,11 +58,10 @@ def test_a_reading_that_is_no_room_says_nothing_of_one() -> None:
 
 
 def test_a_note_of_an_unknown_build_says_what_is_true_of_every_build() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
-    assert verdict(car(splits=splits), roomy()) == "nobody has tried"
-    assert verdict(car(splits=splits), roomy(splits={"build": "late"}), splits={"build": "late"}) == "goes in"
+    assert verdict(car(splits=BUILDS), roomy()) == "nobody has tried"
+    assert verdict(car(splits=BUILDS), roomy(splits={"build": "late"}), splits={"build": "late"}) == "goes in"
     both = [roomy("r", splits={"build": "late"}), roomy("s", splits={"build": "early"})]
-    assert verdict(car(splits=splits), *both) == "goes in"
+    assert verdict(car(splits=BUILDS), *both) == "goes in"
 
 
 def test_a_no_whose_reason_is_not_there_says_nothing() -> None:

@@ -20,7 +20,7 @@ from tests.reasoning.speakers.doors import (
     tried,
 )
 
-SPLITS = {"build": {"values": {"early": {"tell": "a round handle"}, "late": {}}}}
+SPLITS: dict[str, Any] = {"build": {"values": {"early": {"tell": "a round handle"}, "late": {}}}}
 RING = mount("ring", thickness="8 mm caliper")
 
 

@@ -1,7 +1,7 @@
 """A question in the book's own terms."""
 
 from bezelbook.reasoning.speakers.question import spacers
-from tests.reasoning.speakers.doors import CAR, DOOR, book, car, foam, mount, place, resolved, roomy, tried
+from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, book, car, foam, mount, place, resolved, roomy, tried
 
 RINGS = (
     mount("ring", thickness="10 mm caliper"),
@@ -9,7 +9,6 @@ RINGS = (
     mount("right-ring", thickness="8 mm caliper", handed="right"),
     mount("odd-ring"),
 )
-SPLITS = {"build": {"values": {"early": {}, "late": {}}}}
 
 
 def test_blank_mounts_are_none_or_any_that_the_book_knows() -> None:
@@ -31,7 +30,7 @@ def test_blank_mounts_are_none_or_any_that_the_book_knows() -> None:
 
 def test_a_mount_for_another_build_is_no_way_to_fit_it() -> None:
     made = mount("b", mount_kind="bracket", made_for=[{"vehicle": CAR, "place": DOOR, "splits": {"build": "late"}}])
-    of = book(car(splits=SPLITS), made)
+    of = book(car(splits=BUILDS), made)
     assert [stack.mounts for stack in resolved(of, splits={"build": "early"}).stacks] == [()]
     assert [stack.mounts for stack in resolved(of, splits={"build": "late"}).stacks] == [(), ("b",)]
 
@@ -50,7 +49,7 @@ def test_tabs_that_nobody_spoke_of_may_be_in_or_out() -> None:
 
 
 def test_every_build_left_open_is_a_setting() -> None:
-    of = book(car(splits=SPLITS))
+    of = book(car(splits=BUILDS))
     assert len(resolved(of, mounts=()).settings) == 2
     assert resolved(of, mounts=(), splits={"build": "late"}).known == {"build": "late"}
 

@@ -22,7 +22,7 @@ def test_exact_sines_lie_within() -> None:
     for share, square in ((Fraction(1, 4), Fraction(1, 2)), (Fraction(1, 3), Fraction(3, 4))):
         low, high = sine(share)
         assert low**2 <= square <= high**2
-    assert sine(Fraction(0)) == (0, 0)
+    assert sine(Fraction(0)) == (Fraction(0), Fraction(0))
 
 
 def test_pi_lies_between_archimedes_and_its_next_convergent() -> None:

@@ -1,8 +1,11 @@
 """How thick a ring must and may be, by the trade's formulas (trade.md 4.4; common practice, no source)."""
 
+from typing import Any
+
 from bezelbook.reasoning.speakers.stacks import BARE
 from bezelbook.reasoning.speakers.thickness import End, thickness
 from tests.reasoning.speakers.doors import (
+    BUILDS,
     book,
     car,
     foam,
@@ -19,8 +22,8 @@ from tests.reasoning.speakers.doors import (
 MM = 1_000_000
 
 
-def ends(*records: object, **question: object) -> tuple[End | None, End | None]:
-    of = book(*records)  # type: ignore[arg-type]
+def ends(*records: Any, **question: Any) -> tuple[End | None, End | None]:
+    of = book(*records)
     return thickness(place(of), resolved(of, **question).narrowed(stacks=(BARE,)))
 
 
@@ -39,12 +42,11 @@ def test_sizes_and_gasket_add_to_the_tolerance() -> None:
 def test_the_worse_of_glass_and_steel_and_of_the_builds_decides() -> None:
     fixed = measured("f", reading("rear depth to fixed", "50 ± 1 mm"))
     assert ends(roomy(glass="58 ± 1 mm"), fixed)[0] == End(10 * MM, MM, "fixed")
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
     both = [
         roomy("a", glass="58 ± 1 mm", splits={"build": "early"}),
         roomy("b", glass="55 ± 1 mm", splits={"build": "late"}),
     ]
-    assert ends(car(splits=splits), *both)[0] == End(5 * MM, MM, "glass")
+    assert ends(car(splits=BUILDS), *both)[0] == End(5 * MM, MM, "glass")
 
 
 def test_what_nobody_measured_sets_no_end() -> None:

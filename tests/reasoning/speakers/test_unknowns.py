@@ -5,6 +5,7 @@ from typing import Any
 import pytest
 
 from tests.reasoning.speakers.doors import (
+    BUILDS,
     OTHER,
     SHELF,
     ask,
@@ -62,12 +63,11 @@ def test_a_side_that_was_only_assumed() -> None:
 
 
 def test_the_build_and_what_it_changes() -> None:
-    splits = {"build": {"values": {"early": {"tell": "a round handle"}, "late": {}}}}
+    splits: dict[str, Any] = {"build": {"values": {"early": {"tell": "a round handle"}, "late": {}}}}
     of = book(car(splits=splits), roomy(splits={"build": "late"}))
     [one] = [one for one in ask(of).unknown if "build" in one.what]
     assert (one.look, one.changes) == ("early: a round handle", "early: nobody has tried; late: goes in")
-    silent = {"build": {"values": {"early": {}, "late": {}}}}
-    never = book(car(splits=silent | {"body": {"values": {"van": {}, "bus": {}}}}, never_built=[{"build": "early"}]))
+    never = book(car(splits=BUILDS | {"body": {"values": {"van": {}, "bus": {}}}}, never_built=[{"build": "early"}]))
     found = {one.what: one for one in ask(never).unknown}
     assert found["the body is not known"].look == "nobody has written how to tell"
 
@@ -98,8 +98,7 @@ def test_what_a_note_does_not_say(content: dict[str, Any], words: str) -> None:
 
 
 def test_a_note_of_an_unknown_build() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
-    assert "n does not say which build the car was" in unknown(car(splits=splits), tried(), splits={"build": "late"})
+    assert "n does not say which build the car was" in unknown(car(splits=BUILDS), tried(), splits={"build": "late"})
 
 
 def test_a_reading_that_cannot_be_compared() -> None:
@@ -109,7 +108,7 @@ def test_a_reading_that_cannot_be_compared() -> None:
 
 
 def test_a_build_that_was_never_built_changes_nothing() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}, "last": {}}}}
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}, "last": {}}}}
     of = book(car(splits=splits, never_built=[{"build": "last"}]), roomy(splits={"build": "late"}))
     [one] = [one for one in ask(of).unknown if "build" in one.what]
     assert one.changes == "early: nobody has tried; late: goes in"

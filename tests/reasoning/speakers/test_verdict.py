@@ -1,6 +1,6 @@
 """The verdict, in the order that a careful shop would give it."""
 
-from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, speaker, tried
+from tests.reasoning.speakers.doors import BUILDS, ask, book, car, measured, mount, reading, roomy, speaker, tried
 
 
 def test_a_ring_of_the_book_that_is_tight_tells_nothing_of_the_place() -> None:
@@ -37,9 +37,8 @@ def test_ways_that_cannot_take_it_are_left_out_unless_none_can() -> None:
 
 
 def test_one_build_that_rules_it_out_leaves_the_other_too_close() -> None:
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
     sides = [
         roomy("a", glass="50 ± 1 mm", splits={"build": "early"}),
         roomy("b", glass="60 ± 1 mm", splits={"build": "late"}),
     ]
-    assert ask(book(car(splits=splits), *sides)).verdict == "too close"
+    assert ask(book(car(splits=BUILDS), *sides)).verdict == "too close"

@@ -1,6 +1,7 @@
 """A question about a speaker handed over as plain data, checked against the book and read."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Any, cast
 
 from bezelbook.kinds.record import Named
@@ -29,6 +30,18 @@ STATE_KEYS = ("mounts", "tabs", "gasket", "glass", "cut")
 # What a question may call a size beside the words of a record.
 SHORTER: Mapping[str, str] = {"depth": "mounting_depth", "hole": "cut_out", "front": "front_height"}
 WHAT_KEYS = (*TYPED, *SHORTER, "like")
+
+
+@dataclass(frozen=True)
+class SpeakerReading:
+    """What plain data about a speaker was read as, in the shape of a reading about an opening."""
+
+    read: SpeakerQuestion
+    took: tuple[str, ...] = ()
+
+    @property
+    def question(self) -> None:
+        """The question about an opening, of which there is none."""
 
 
 def is_speaker_question(book: KnowledgeBase, kind: PlaceKind, what: object) -> bool:
