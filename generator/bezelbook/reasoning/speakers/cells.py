@@ -1,6 +1,7 @@
 """The numbers a speaker's fit is about: the hole, what is behind and in front of it, and what mounts make of them."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Sequence
+from itertools import permutations
 from typing import Literal, NamedTuple
 
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
@@ -181,16 +182,14 @@ def structure(
 ) -> list[Constraint]:
     """What always holds between these numbers: ways and states in order, offsets, holes and sizes within their ±."""
     offsets = {stack.key: stack.offset for stack in stacks}
-    every = cells | {cell.room for cell in cells if isinstance(cell, Presented)}
+    every = sorted(cells | {cell.room for cell in cells if isinstance(cell, Presented)}, key=repr)
     constraints: list[Constraint] = []
-    for cell in sorted(every, key=repr):
+    for cell in every:
         if isinstance(cell, Presented):
             constraints += _through(cell, offsets[cell.stack])
         elif isinstance(cell, MountHole) and not holes_unread:
             constraints += between(cell, None, hole_span(book, cell.mount, cell.way, cell.tabs))
-    constraints += [
-        Rise(roomy, mean, 0) for mean in every for roomy in every if mean != roomy and _no_roomier(mean, roomy)
-    ]
+    constraints += _in_order(every)
     for needs in varying:
         for need, span in needs.spans.items():
             constraints += between(SpeakerSize(needs.key, need), None, span)
@@ -202,17 +201,33 @@ def _through(cell: Presented, offset: Span) -> list[Constraint]:
     return between(cell.room, cell, offset) if in_front else between(cell, cell.room, offset)
 
 
+def _in_order(cells: Iterable[SpeakerCell]) -> Iterator[Rise]:
+    """Which numbers can never be less than which others."""
+    alike: dict[Hashable, list[SpeakerCell]] = {}
+    for cell in cells:
+        alike.setdefault(_sort(cell), []).append(cell)
+    for group in alike.values():
+        for mean, roomy in permutations(group, 2):
+            if _no_roomier(mean, roomy):
+                yield Rise(roomy, mean, 0)
+
+
+def _sort(cell: SpeakerCell) -> Hashable:
+    """What two numbers have in common that can be in order at all."""
+    if isinstance(cell, Presented):
+        return cell.stack, cell.room.build
+    return cell.mount if isinstance(cell, MountHole) else cell[:1]
+
+
 def _no_roomier(mean: SpeakerCell, roomy: SpeakerCell) -> bool:
     """Cutting takes no room away, tabs that are out neither, and the long way is no shorter than the short one."""
     if isinstance(mean, MountHole) and isinstance(roomy, MountHole):
-        return (
-            mean.mount == roomy.mount
-            and (mean.way, roomy.way) != ("long", "short")
-            and (mean.tabs == roomy.tabs or (mean.tabs, roomy.tabs) == ("in", "out"))
+        return (mean.way, roomy.way) != ("long", "short") and (
+            mean.tabs == roomy.tabs or (mean.tabs, roomy.tabs) == ("in", "out")
         )
     if isinstance(mean, Presented) and isinstance(roomy, Presented):
-        return mean.stack == roomy.stack and _no_roomier(mean.room, roomy.room)
+        return _no_roomier(mean.room, roomy.room)
     if isinstance(mean, SpeakerRoom) and isinstance(roomy, SpeakerRoom):
         ways = mean.size == roomy.size or (mean.size, roomy.size) == ("short way", "long way")
-        return mean.build == roomy.build and ways and mean.cut in (roomy.cut, UNCUT)
+        return ways and mean.cut in (roomy.cut, UNCUT)
     return False
