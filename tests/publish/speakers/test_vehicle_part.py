@@ -59,7 +59,7 @@ def test_rings_are_told_for_here_and_for_both_sides() -> None:
     [line] = left.rings
     assert line.words == (
         "a ring of at least 2 mm (0.08 in) ± 1 mm, at most 10 mm (0.39 in) ± 1 mm; of the book's rings ring would do "
-        "here; the door right is not measured, so nothing is said of it"
+        "here; too little is known of the door right to name one ring for both sides"
     )
     assert left.ring_names == ("ring 5 mm",)
     both = part(RING, roomy(glass="58 ± 1 mm", other_side="measured the same"))

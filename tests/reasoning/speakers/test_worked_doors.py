@@ -132,3 +132,31 @@ def test_the_bracket_takes_it_only_with_its_tabs_out_for_good(doors: Doors) -> N
 def test_142_is_the_limit_with_the_tabs_out(doors: Doors, basket: str, verdict: str) -> None:
     found = ask(book(doors), "left", "tab-bracket", what={"basket": basket}, tabs="out")
     assert found.verdict == verdict
+
+
+def bolt_lines(of: KnowledgeBase) -> list[str]:
+    """What the answer says of plates and screw holes."""
+    return [line for line in ask(of, "left", "half-inch-ring").needs if "plate" in line or "screw holes" in line]
+
+
+def test_110_from_hole_to_hole_meets_a_circle_of_156(doors: Doors) -> None:
+    assert bolt_lines(book(doors)) == []
+
+
+def test_110_called_a_bolt_circle_reads_like_the_way_from_hole_to_hole(doors: Doors) -> None:
+    left = doors["left-measured"]
+    readings = left.model_dump(mode="json", exclude_none=True, exclude_unset=True)["readings"]
+    called = [one | {"of": "bolt circle"} if one["of"] == "hole spacing" else one for one in readings]
+    [line] = bolt_lines(book(doors, changed(left, readings=called)))
+    assert line.startswith("look at the screw holes first: what is called a bolt circle reads like the way from hole")
+
+
+def test_three_holes_into_four_want_a_plate(doors: Doors) -> None:
+    three = changed(doors["deep-sixty-three"], bolts={"count": 3, "circle": "156 mm caliper"})
+    assert bolt_lines(book(doors, three)) == ["a plate, or new holes: 3 holes into 4: 1 of them can land"]
+
+
+def test_the_screws_go_through_flange_gasket_and_ring(doors: Doors) -> None:
+    # 4 + 0.96 + 12.7, and 0.4 that the caliper may be off, before they bite 4 mm of a clip nut.
+    [line] = [line for line in ask(book(doors), "left", "half-inch-ring").needs if line.startswith("screws")]
+    assert line == "screws from 22.1 mm (0.87 in) (clip nut; 18.1 mm lies under the head)"

@@ -135,7 +135,7 @@ def _ring_line(
         names = [here.book.mounts[ring].name for ring in both]
         said.append(f"the same on both sides: {listed(names)}" if names else "no one ring does for both sides")
     elif other is not None:
-        said.append(f"the {other.name} is not measured, so nothing is said of it")
+        said.append(f"too little is known of the {other.name} to name one ring for both sides")
     return RingLine(here.book.speakers[speaker].name, to.record("speaker", speaker), "; ".join(said))
 
 
