@@ -20,7 +20,7 @@ from bezelbook.publish.template import render
 
 @dataclass(frozen=True, slots=True)
 class OpeningPart:
-    """One opening as its part of the page shows it."""
+    """One opening as its part of the page shows it; `speakers` is what is known of any that would go in there."""
 
     name: str
     anchor: str
@@ -31,6 +31,7 @@ class OpeningPart:
     sections: tuple[Section, ...]
     argued: bool
     notes: tuple[Said, ...]
+    speakers: SpeakerPart | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,14 +60,15 @@ def vehicle_pages(
             "kinds/vehicle/page.html",
             vehicle=vehicle,
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
-            openings=[_opening(opening, to) for opening in own],
+            openings=[_opening(opening, to, places) for opening in own],
             others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
 
 
-def _opening(opening: Opening, to: Links) -> OpeningPart:
+def _opening(opening: Opening, to: Links, places: Places) -> OpeningPart:
+    takes = places.get((opening.vehicle, opening.id))
     return OpeningPart(
         opening.name,
         place_anchor(opening.id),
@@ -77,6 +79,7 @@ def _opening(opening: Opening, to: Links) -> OpeningPart:
         sections(opening),
         len(opening.room.accounts) > 1,
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
+        speaker_part(takes, places, to) if takes and takes.answers else None,
     )
 
 

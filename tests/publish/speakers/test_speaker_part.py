@@ -37,3 +37,11 @@ def test_hostile_names_and_missing_sizes_make_a_sensible_page() -> None:
     )
     pages = pages_about(*RECORDS, odd, words, tried("odd-one", what="odd"))
     assert "<b>odd</b>" in pages["vehicles/van-1.md"].text
+
+
+def test_a_place_that_takes_a_box_tells_of_speakers_where_a_note_does() -> None:
+    under_the_seat = tried("seat", place="seat")
+    told = pages_about(car(), speaker(), under_the_seat)["vehicles/van-1.md"].text
+    assert told.count("Which speakers go in") > pages_about(car(), speaker())["vehicles/van-1.md"].text.count(
+        "Which speakers go in"
+    )

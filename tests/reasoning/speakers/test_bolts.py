@@ -133,3 +133,7 @@ def test_an_oval_does_not_meet_a_circle() -> None:
 )
 def test_how_far_it_is_turned(ours: str | None, theirs: str | None, count: int, degrees: int | None) -> None:
     assert turned_by(ours, theirs, count) == degrees
+
+
+def test_three_holes_135_apart_called_a_circle_read_like_a_spacing_too() -> None:
+    assert meeting(on(3, 156), on(3, 135)).why == "what is called a bolt circle reads like the way from hole to hole"

@@ -122,3 +122,10 @@ def test_one_record_s_yes_and_no_clash_whatever_its_size() -> None:
     rough = speaker(mounting_depth="60 ± 5 mm")
     of = book(rough, tried("yes"), tried("no", verdict="does not", reason="glass"))
     assert ask(of, {"mounting_depth": "50 mm"}).verdict == "argued over"
+
+
+def test_a_no_because_of_the_glass_says_nothing_of_what_is_fixed() -> None:
+    fixed_is_spoken_of = tried("big", verdict="does not", reason="depth", glass="up", what="big")
+    big = speaker("big", mounting_depth="80 mm caliper")
+    no = tried("no", verdict="does not", reason="glass")
+    assert verdict(big, fixed_is_spoken_of, roomy(glass="70 ± 1 mm"), no) == "argued over"

@@ -72,3 +72,8 @@ def test_a_side_screw_that_may_be_longer_is_too_close() -> None:
     assert side_screw(around(6 * MM, MM), 6 * MM) == "too close"
     assert side_screw(Span(None, None), 6 * MM) == "too close"
     assert side_screw(Span(None, 5 * MM), 6 * MM) == "too close"
+
+
+def test_what_lies_under_the_head_counts_at_its_worst_for_either_end() -> None:
+    rough = around(17 * MM, MM)
+    assert lengths(rough, "plastic boss") == (28 * MM, 31 * MM)
