@@ -19,6 +19,9 @@ from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.plain import PlainAnswer
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
@@ -105,8 +108,9 @@ class Counter:
         self.base = base
         self._phrases = vocabulary(base)
         self._places: dict[tuple[str, str], Place] = {}
+        self._speaker_places: dict[tuple[str, str], SpeakerPlace] = {}
 
-    def ask_words(self, text: str) -> tuple[Answer | Choice, tuple[str, ...]]:
+    def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
         reading = read_words(self.base, text, self._phrases)
         found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
@@ -133,8 +137,12 @@ class Counter:
         except Wrong as wrong:
             return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
 
-    def _answer(self, question: Question) -> Answer:
+    def _answer(self, question: Question | SpeakerQuestion) -> Answer | SpeakerAnswer:
         key = (question.vehicle, question.place)
+        if isinstance(question, SpeakerQuestion):
+            if key not in self._speaker_places:
+                self._speaker_places[key] = speaker_place_of(self.base, *key)
+            return speaker_answer(self.base, question, self._speaker_places[key])
         if key not in self._places:
             self._places[key] = place_of(self.base, *key)
         return answer(self.base, question, self._places[key])

@@ -10,7 +10,11 @@ from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.values.complaint import Wrong
 from tests.reasoning.making import CAR, HOLE, book, mount, split, tried, unit, vehicle
 
-PLACES = {HOLE: {"kind": "plain opening", "side": "centre"}, "door": {"kind": "door lower", "side": "left"}}
+PLACES = {
+    HOLE: {"kind": "plain opening", "side": "centre"},
+    "door": {"kind": "door lower", "side": "left"},
+    "bay": {"kind": "engine bay", "side": "centre"},
+}
 BOOK = book(
     vehicle(places=PLACES, splits={"build": split("early", "late")}),
     unit("slim", name="slim double"),
@@ -93,8 +97,9 @@ def test_mounts_are_of_the_book_or_of_a_note_about_the_place(mounts: Any, found:
         ({"vehicle": "left out"}, '"vehicle" is missing. Add it as text, for example "vehicle": "…".'),
         ({"vehicle": " "}, '"vehicle" is missing.'),
         ({"vehicle": "small-van-2"}, 'the book has no vehicle "small-van-2". Did you mean "small-van-1"?'),
-        ({"place": "roof"}, 'the book has no place of small-van-1 "roof". One of: dash-centre, door.'),
-        ({"place": "door"}, "door is a door lower; the book answers for openings that take a box."),
+        ({"place": "roof"}, 'the book has no place of small-van-1 "roof". One of: dash-centre, door, bay.'),
+        ({"place": "door"}, "slim double is a head unit, and door does not take a box."),
+        ({"place": "bay"}, "bay is no place for a part (engine bay); nothing goes in there."),
         ({"what": "left out"}, '"what" is missing or empty.'),
         ({"what": {}}, '"what" is missing or empty.'),
         ({"what": 165}, '"what" is missing or empty.'),

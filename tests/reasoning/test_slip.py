@@ -62,3 +62,16 @@ def test_a_note_without_numbers_has_no_slips() -> None:
         )
         == ()
     )
+
+
+def test_a_speaker_s_sizes_and_its_hole_have_limits_too() -> None:
+    assert typed(mounting_depth="2.5 mm", cut_out="5.5 mm", basket="141 mm") == (
+        ("mounting depth", (("inches", 63_500_000), ("centimetres", 25 * MM))),
+        ("cut out", (("inches", 139_700_000), ("centimetres", 55 * MM))),
+    )
+    note = measured(
+        "m", reading("cut-out", "14.3 mm"), reading("bolt circle", "156 mm"), reading("hole spacing", "1 mm")
+    )
+    assert [(slip.field, slip.readings) for slip in slips(note)] == [
+        ("cut-out", (("inches", 363_220_000), ("centimetres", 143 * MM))[1:]),
+    ]

@@ -17,6 +17,7 @@ from bezelbook.publish.opening import openings_of
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.record_pages import listed_pages, part_pages
 from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.speakers.place import places_for_speakers
 from bezelbook.publish.template import render
 from bezelbook.publish.vehicle_page import vehicle_pages
 from bezelbook.publish.writing_pages import writing_pages
@@ -31,12 +32,12 @@ def site_files(knowledge: Knowledge) -> tuple[SiteFile, ...]:
 
 def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     book = knowledge.book
-    openings, named = openings_of(book), mentions(book)
+    openings, named, places = openings_of(book), mentions(book), places_for_speakers(book)
     yield home_page(knowledge, openings)
-    yield from vehicle_pages(book, openings, named)
+    yield from vehicle_pages(book, openings, named, places)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
-    yield from part_pages(book)
+    yield from part_pages(book, places)
     yield from listed_pages(book)
     yield from list_pages(knowledge, named)
     yield monday_page(knowledge)

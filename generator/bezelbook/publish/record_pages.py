@@ -17,6 +17,8 @@ from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.speakers.place import Places
+from bezelbook.publish.speakers.speaker_part import goes_where
 from bezelbook.publish.template import render
 from bezelbook.publish.typed import Line, typed_lines
 
@@ -39,10 +41,10 @@ class Listed:
     links: Mapping[str, NamedAt]
 
 
-def part_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
+def part_pages(book: KnowledgeBase, places: Places) -> Iterator[SiteFile]:
     """One page a record, for every kind that has a page each."""
     for kind in PART_HEADINGS:
-        yield from (_part(book, kind, record) for record in parts_of(book, kind))
+        yield from (_part(book, kind, record, places) for record in parts_of(book, kind))
 
 
 def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
@@ -50,7 +52,7 @@ def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
     return tuple(record for record in book.records.get(kind, {}).values() if isinstance(record, Named))
 
 
-def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
+def _part(book: KnowledgeBase, kind: str, record: Named, places: Places) -> SiteFile:
     to = Links(part_page(kind, record.id), book)
     on_bench = book.bench_notes(record.id) if part_kind(book, record.id) == kind else ()
     html = render(
@@ -62,6 +64,7 @@ def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
+        goes_where=list(goes_where(record.id, places, to)) if kind == "speaker" else [],
         **(_face(record) if isinstance(record, Connector) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")

@@ -12,13 +12,15 @@ from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.speakers.place import Places
+from bezelbook.publish.speakers.vehicle_part import SpeakerPart, speaker_part
 from bezelbook.publish.strips import Section, Strip, sections, strips, unknown_strips
 from bezelbook.publish.template import render
 
 
 @dataclass(frozen=True, slots=True)
 class OpeningPart:
-    """One opening as its part of the page shows it."""
+    """One opening as its part of the page shows it; `speakers` is what is known of any that would go in there."""
 
     name: str
     anchor: str
@@ -29,19 +31,26 @@ class OpeningPart:
     sections: tuple[Section, ...]
     argued: bool
     notes: tuple[Said, ...]
+    speakers: SpeakerPart | None
 
 
 @dataclass(frozen=True, slots=True)
 class OtherPlace:
-    """A place that the book does not answer for yet, with its notes; `record` is None when the vehicle lists none."""
+    """A place that takes no box, with its notes; `record` is None when the vehicle lists none.
+
+    `speakers` is what goes in where a speaker does.
+    """
 
     name: str
     anchor: str
     record: Place | None
     notes: tuple[Said, ...]
+    speakers: SpeakerPart | None
 
 
-def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Mentions) -> Iterator[SiteFile]:
+def vehicle_pages(
+    book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, places: Places
+) -> Iterator[SiteFile]:
     """One page a vehicle."""
     for vehicle in book.vehicles.values():
         path = vehicle_page(vehicle.id)
@@ -51,14 +60,15 @@ def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Menti
             "kinds/vehicle/page.html",
             vehicle=vehicle,
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
-            openings=[_opening(opening, to) for opening in own],
-            others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own)),
+            openings=[_opening(opening, to, places) for opening in own],
+            others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
 
 
-def _opening(opening: Opening, to: Links) -> OpeningPart:
+def _opening(opening: Opening, to: Links, places: Places) -> OpeningPart:
+    takes = places.get((opening.vehicle, opening.id))
     return OpeningPart(
         opening.name,
         place_anchor(opening.id),
@@ -69,11 +79,12 @@ def _opening(opening: Opening, to: Links) -> OpeningPart:
         sections(opening),
         len(opening.room.accounts) > 1,
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
+        speaker_part(takes, places, to) if takes and takes.answers else None,
     )
 
 
 def _others(
-    book: KnowledgeBase, vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening]
+    book: KnowledgeBase, vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening], places: Places, to: Links
 ) -> Iterator[OtherPlace]:
     openings = {opening.id for opening in shown}
     for place in [*vehicle.places, *sorted(noted - set(vehicle.places))]:
@@ -81,7 +92,9 @@ def _others(
             record = vehicle.places.get(place)
             name = (record.name if record else None) or place.replace("-", " ")
             notes = newest_first(said(book, note) for note in book.notes_at(vehicle.id, place))
-            yield OtherPlace(name, place_anchor(place), record, tuple(notes))
+            takes = places.get((vehicle.id, place))
+            part = speaker_part(takes, places, to) if takes else None
+            yield OtherPlace(name, place_anchor(place), record, tuple(notes), part)
 
 
 def _sister(book: KnowledgeBase, sister: str) -> str:

@@ -61,8 +61,8 @@ class Answer:
             "number": self._number(),
             "sure": self.sure,
             "witnesses": self.witnesses,
-            "notes": [_plain_note(quoted) for quoted in self.notes],
-            "argued": [_plain_note(quoted) for quoted in self.argued],
+            "notes": [plain_note(quoted) for quoted in self.notes],
+            "argued": [plain_note(quoted) for quoted in self.argued],
             "unknown": [{"what": one.what, "look": one.look, "changes": one.changes} for one in self.unknown],
             "needs": list(self.needs),
         }
@@ -205,7 +205,8 @@ def _needs(place: Place, resolved: Asked, found: Judgement) -> list[str]:
     return lines
 
 
-def _plain_note(quoted: Quoted) -> PlainNote:
+def plain_note(quoted: Quoted) -> PlainNote:
+    """A quoted note as plain data."""
     note = quoted.note
     return {
         "note": note.id,

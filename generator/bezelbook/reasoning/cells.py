@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Rise, Under, exactly
+from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Number, Rise, Under, exactly
 from bezelbook.reasoning.builds import Build, bearing_axes, builds
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import Stack
@@ -157,7 +157,7 @@ def structure(cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs,
     return constraints
 
 
-def between(cell: Cell, base: Cell | None, span: Span) -> list[Constraint]:
+def between(cell: Number, base: Number | None, span: Span) -> list[Constraint]:
     """`cell` minus `base` lies within a span of nanometres; without `base`, `cell` does."""
     ends: list[Constraint] = []
     give = 0 if span.exact else STRICT

@@ -1,6 +1,6 @@
 """Which notes of a place stand, for which builds and state, and which are only quoted beside them and why."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -68,15 +68,15 @@ class Evidence:
 def evidence_at(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Evidence:
     """What the notes at one place amount to: every note that says anything of its room is in one of the lists."""
     notes = [note for note in book.notes_at(vehicle.id, place) if isinstance(note, Tried | Measured)]
-    replaced = {note.replaces: note.id for note in notes if note.replaces and _by_strength(note)}
+    replaced = {note.replaces: note.id for note in notes if note.replaces and by_strength(note)}
     standing: list[Standing] = []
     weak: list[Beside] = []
     aside: list[Beside] = []
     for note in notes:
-        why_aside = _why_aside(note, replaced)
+        why_waits = why_aside(note, replaced)
         why_weak = _why_weak(note)
-        if why_aside:
-            aside.append(Beside(note, why_aside))
+        if why_waits:
+            aside.append(Beside(note, why_waits))
         elif why_weak:
             weak.append(Beside(note, why_weak))
         else:
@@ -125,12 +125,13 @@ def _mounts(note: Tried | Measured) -> tuple[str, ...] | None:
     return () if note.mounts == "none" else note.mounts
 
 
-def _by_strength(note: Tried | Measured) -> bool:
+def by_strength(note: Tried | Measured) -> bool:
     """Whether a note may take another's place: hearsay and guesses put nothing aside."""
     return isinstance(note, Measured) or note.sure in STRONG
 
 
-def _why_aside(note: Tried | Measured, replaced: dict[str, str]) -> str | None:
+def why_aside(note: Tried | Measured, replaced: Mapping[str, str]) -> str | None:
+    """Why a note waits, given what replaces what; None when it does not wait."""
     if note.id in replaced:
         return f"replaced by {replaced[note.id]}"
     found = slips(note)

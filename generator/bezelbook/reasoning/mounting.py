@@ -53,24 +53,25 @@ def stack_of(book: KnowledgeBase, mounts: tuple[str, ...]) -> Stack:
 
 def _mounted(stack: Stack, mount: Mount, house: int) -> Stack:
     framed = {
-        hole: (mount.id, _span(size, house))
+        hole: (mount.id, span_of_mount(size, house))
         for hole, name in HOLES.items()
         if (size := getattr(mount.presents, name)) is not None
     }
     return Stack(
         (*stack.key, mount.id),
         (*stack.names, mount.name),
-        stack.offset.plus(_offset(mount, house)),
+        stack.offset.plus(offset_of(mount, house)),
         {**stack.holes, **framed},
         mount.presents.ninths or stack.ninths,
         stack.strange,
     )
 
 
-def _offset(mount: Mount, house: int) -> Span:
+def offset_of(mount: Mount, house: int) -> Span:
+    """How far a mount holds a part out, in nanometres; `house` is the ± of a caliper on the bench."""
     if mount.proud is not None:
-        return NOTHING if mount.proud.typed == "flush" else _span(mount.proud, house)
-    return UNKNOWN if mount.thickness is None else _span(mount.thickness, house)
+        return NOTHING if mount.proud.typed == "flush" else span_of_mount(mount.proud, house)
+    return UNKNOWN if mount.thickness is None else span_of_mount(mount.thickness, house)
 
 
 def _strange(stack: Stack, words: str) -> Stack:
@@ -79,5 +80,6 @@ def _strange(stack: Stack, words: str) -> Stack:
     return Stack((*stack.key, key), (*stack.names, key), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
 
 
-def _span(size: Quantity, house: int) -> Span:
+def span_of_mount(size: Quantity, house: int) -> Span:
+    """Everything a size of a mount may be, in nanometres; what is only printed may be anything."""
     return UNKNOWN if size.by == "printed" or (size.by is None and size.give is None) else span_of(size, house)

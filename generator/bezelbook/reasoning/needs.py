@@ -7,6 +7,7 @@ from typing import Literal, get_args
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.kinds.note.record import Tried
 from bezelbook.kinds.note.state import Sizes
+from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.values.quantity import Quantity
 from bezelbook.values.span import BLANK, NOTHING, Span, span_of
@@ -61,9 +62,9 @@ def needs_of_unit(book: KnowledgeBase, unit: HeadUnit) -> Needs:
 
     A size that says neither caliper nor ± counts as printed.
     """
-    sizes = {need: _record_size(book, unit, RECORD_FIELDS[need]) for need in NEEDS}
-    rear = _record_size(book, unit, "rear_protrusion")
-    house = _House(book.shop.tools.bench_caliper.base, None)
+    sizes = {need: record_size(book, unit, RECORD_FIELDS[need]) for need in NEEDS}
+    rear = record_size(book, unit, "rear_protrusion")
+    house = House(book.shop.tools.bench_caliper.base, None)
     return _needs(f"head_unit:{unit.id}", unit.name, sizes, unit.plug_exit, rear, house)
 
 
@@ -77,7 +78,7 @@ def needs_of_note(book: KnowledgeBase, note: Tried) -> Needs:
         return needs_of_unit(book, unit)
     typed = note.sizes or Sizes()
     sizes = {need: getattr(typed, SIZE_FIELDS[need]) for need in NEEDS}
-    house = _House(book.shop.tools.bench_caliper.base, book.shop.tools.none.base)
+    house = House(book.shop.tools.bench_caliper.base, book.shop.tools.none.base)
     return _needs(f"note:{note.id}", note.what, sizes, typed.plug_exit, None, house)
 
 
@@ -112,19 +113,22 @@ def at_its_word(needs: Needs) -> Needs:
 
 
 @dataclass(frozen=True, slots=True)
-class _House:
+class House:
     """The ± of a size that typed none, in nanometres: with a caliper, and with no word at all (None: printed)."""
 
     caliper: int
     unsaid: int | None
 
     def span(self, size: Quantity | None) -> Span:
+        """Everything a size may be; a blank or a printed one may be anything."""
         return BLANK if size is None or self.only_printed(size) else span_of(size, self.give(size))
 
     def give(self, size: Quantity) -> int | None:
+        """The ± of a size that typed none."""
         return self.caliper if size.by == "caliper" else self.unsaid
 
     def only_printed(self, size: Quantity) -> bool:
+        """Whether nobody measured it."""
         return size.by == "printed" or (size.by is None and size.give is None and self.unsaid is None)
 
 
@@ -134,7 +138,7 @@ def _needs(
     sizes: Mapping[Need, Quantity | None],
     exit_: Ninth | None,
     rear: Quantity | None,
-    house: _House,
+    house: House,
 ) -> Needs:
     spans = {need: house.span(size) for need, size in sizes.items()}
     behind = NOTHING if rear is None else house.span(rear)
@@ -148,7 +152,8 @@ def _needs(
     return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind))
 
 
-def _record_size(book: KnowledgeBase, unit: HeadUnit, name: str) -> Quantity | None:
+def record_size(book: KnowledgeBase, unit: Named, name: str) -> Quantity | None:
+    """A size of a part: measured on its record, else all that bench notes about it allow, else as printed."""
     size: Quantity | None = getattr(unit, name)
     if size is not None and (size.by == "caliper" or (size.by is None and size.give is not None)):
         return size

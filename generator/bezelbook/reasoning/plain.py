@@ -1,5 +1,7 @@
 """An answer as plain data: the keys that the command line, the pages and any other program share."""
 
+from typing import NotRequired
+
 from typing_extensions import TypedDict
 
 from bezelbook.values.words import AnswerVerdict
@@ -36,7 +38,10 @@ class PlainNumber(TypedDict):
 
 
 class PlainFor(TypedDict):
-    """For exactly what the answer holds; a split that is not known says not looked."""
+    """For exactly what the answer holds; a split that is not known says not looked.
+
+    At a place for a speaker, loom and plugs do not apply, and tabs, glass and gasket are said too.
+    """
 
     vehicle: str
     place: str
@@ -47,6 +52,9 @@ class PlainFor(TypedDict):
     plugs: str
     what: str
     words: str
+    tabs: NotRequired[str]
+    glass: NotRequired[str]
+    gasket: NotRequired[str]
 
 
 PlainAnswer = TypedDict(

@@ -2,6 +2,7 @@
 
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, RoomReading, Tried
 from bezelbook.kinds.note.state import Sizes, State
+from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.quote_fields import fields_said
 from bezelbook.values.quantity import Quantity
@@ -26,8 +27,8 @@ def reading_words(reading: RoomReading) -> str:
 
 
 def _tried(book: KnowledgeBase, note: Tried) -> str:
-    unit = book.head_unit_named(note.what)
-    what = unit.name if unit else note.what
+    part = book.head_unit_named(note.what) or book.named("speaker", note.what)
+    what = part.name if isinstance(part, Named) else note.what
     if note.sizes is not None:
         what += f" ({_sizes(note.sizes)})"
     said = f"{what}: {note.verdict}"
@@ -61,6 +62,9 @@ def _state(note: State) -> str:
         parts.append("mounts not said")
     if note.cut:
         parts.append(f"{note.cut} cut")
-    if note.loom:
-        parts.append(f"loom {note.loom}")
+    parts += [
+        f"{what} {said}" for what, said in (("loom", note.loom), ("tabs", note.tabs), ("glass", note.glass)) if said
+    ]
+    if isinstance(note, Tried) and note.gasket:
+        parts.append(f"gasket {note.gasket}")
     return f" [{', '.join(parts)}]" if parts else ""

@@ -18,7 +18,13 @@ LIMITS_MM = {
     "opening depth": (60, 350),
     "opening width": (40, 300),
     "opening height": (45, 200),
+    "mounting depth": (8, 200),
+    "cut out": (30, 300),
+    "basket": (30, 300),
+    "cut-out": (30, 300),
+    "bolt circle": (70, 320),
 }
+SPEAKER_SIZES = ("mounting_depth", "cut_out", "basket")
 REPAIRS = (("inches", Fraction(254, 10)), ("centimetres", Fraction(10)))
 
 
@@ -47,7 +53,7 @@ def slips(note: AnyNote) -> tuple[Slip, ...]:
 
 def _numbers(note: AnyNote) -> Iterator[tuple[tuple[str | int, ...], str, Quantity]]:
     if isinstance(note, Tried) and note.sizes is not None:
-        for name in ("depth", "width", "height", "nose_width", "nose_height"):
+        for name in ("depth", "width", "height", "nose_width", "nose_height", *SPEAKER_SIZES):
             size: Quantity | None = getattr(note.sizes, name)
             if size is not None:
                 yield ("sizes", name), name.replace("_", " "), size
@@ -55,6 +61,8 @@ def _numbers(note: AnyNote) -> Iterator[tuple[tuple[str | int, ...], str, Quanti
         for index, reading in enumerate(note.readings):
             if reading.of in ("depth", "width", "height"):
                 yield ("readings", index, "reads"), f"opening {reading.of}", reading.reads
+            elif reading.of in ("cut-out", "bolt circle"):
+                yield ("readings", index, "reads"), reading.of, reading.reads
 
 
 def _slip(note: str, path: tuple[str | int, ...], field: str, size: Quantity) -> Slip | None:

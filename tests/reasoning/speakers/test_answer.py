@@ -1,0 +1,105 @@
+"""The whole answer about a speaker."""
+
+from typing import Any, get_type_hints
+
+from bezelbook.kinds.supply.record import Foam
+from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
+from bezelbook.reasoning.speakers.answer import speaker_answer
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, tried
+
+BRACKET = mount(
+    "bracket",
+    mount_kind="bracket",
+    tabs_in="120 mm caliper",
+    tabs_out="140 mm caliper",
+    thickness="1 mm caliper",
+    needs_too=["ring", "gone"],
+    holes={"to_drill": ["one of 4 mm"]},
+    cannot_be_undone=["Break out the tabs"],
+)
+RING = mount("ring", thickness="8 mm caliper", cannot_be_undone=["Glue it"])
+
+
+def test_an_answer_has_the_keys_that_one_about_an_opening_has() -> None:
+    plain = ask(book(roomy())).plain()
+    assert tuple(plain) == tuple(get_type_hints(PlainAnswer))
+    assert plain["for"].keys() == get_type_hints(PlainFor).keys()
+    assert plain["number"] is not None
+    assert plain["number"].keys() == get_type_hints(PlainNumber).keys()
+    assert ask(book()).plain()["number"] is None
+
+
+def test_for_exactly_what() -> None:
+    splits: dict[str, Any] = {
+        "build": {"values": {"early": {}, "late": {}}},
+        "body": {"values": {"van": {}, "bus": {}}},
+    }
+    of = book(car(splits=splits), BRACKET, RING, foam(), roomy())
+    found = ask(of, splits={"build": "late"}, mounts=["bracket", "ring"], tabs="out", gasket="foam", cut="a rib")
+    said = found.plain()["for"]
+    assert said["words"] == (
+        "six in the door left of a Van, late, body not known, with bracket and ring, tabs out, foam, a rib cut, "
+        "glass run all the way"
+    )
+    assert (said["splits"], said["mounts"]) == ({"build": "late", "body": "not looked"}, [["bracket", "ring"]])
+    assert (said["tabs"], said["glass"], said["gasket"]) == ("out", "run all the way down", "foam")
+    assert (said["loom"], said["plugs"], said["what"]) == ("does not apply", "does not apply", "six")
+
+
+def test_a_question_that_says_little_is_for_what_is_usual() -> None:
+    said = ask(book(BRACKET), {"basket": "130 mm"}, glass="up", mounts=["bracket"]).plain()["for"]
+    assert said["words"] == "130 mm in the door left of a Van, with bracket, no gasket, nothing cut, glass up"
+    assert (said["tabs"], said["glass"], said["gasket"], said["what"]) == ("not looked", "up", "none", "130 mm")
+    shelf = ask(book(), where=SHELF).plain()["for"]
+    assert (shelf["words"], shelf["tabs"]) == (
+        "six in the shelf of a Van, with no mount, no gasket, nothing cut",
+        "does not apply",
+    )
+
+
+def test_what_else_it_takes() -> None:
+    of = book(BRACKET, RING, roomy())
+    assert ask(of, mounts=["bracket"], tabs="out").needs == (
+        "bracket",
+        "ring with it",
+        "drill: one of 4 mm",
+        "cannot be undone: Break out the tabs",
+        "restraint near: the vehicle's service information comes first, and a qualified person",
+    )
+    assert "cannot be undone: Break out the tabs" not in ask(of, mounts=["bracket"], tabs="in").needs
+    assert "cannot be undone: Glue it" in ask(of, mounts=["ring"]).needs
+    assert ask(of, where=SHELF).needs == ()
+
+
+def test_notes_beside_an_answer_say_why_they_stand_there() -> None:
+    notes = [tried("up", glass="up"), tried("told", sure="told"), tried("old"), tried("new", replaces="old")]
+    found = ask(book(*notes))
+    assert {one.note.id: one.why for one in found.notes} == {
+        "new": "carries the answer",
+        "up": "same thing, in another state",
+        "told": "only told",
+        "old": "replaced by new",
+    }
+
+
+def test_what_cannot_be_true_together_is_argued_over() -> None:
+    notes = [tried("yes", splits={"build": "late"}), tried("no", verdict="does not", splits={"build": "late"})]
+    of = book(car(splits=BUILDS), *notes)
+    found = ask(of, splits={"build": "late"})
+    assert (found.verdict, found.until_settled) == ("argued over", "does not")
+    assert {one.note.id for one in found.argued} == {"yes", "no"}
+    assert found.plain()["argued"][0]["words"].startswith("six: ")
+    assert ask(of, splits={"build": "early"}).argued == ()
+
+
+def test_a_condition_says_how_sure_the_yes_would_be() -> None:
+    found = ask(book(RING, tried(mounts=["ring"])), mounts=None)
+    assert (found.verdict, found.sure, found.witnesses) == ("goes in if", "fitted", 1)
+    assert ask(book(tried(cut=None))).sure == "worked out"
+    assert ask(book()).sure is None
+
+
+def test_a_place_that_is_handed_in_need_not_be_read_again() -> None:
+    assert speaker_answer(book(roomy()), SpeakerQuestion(CAR, DOOR, speaker="six")).verdict == "goes in"
+    assert isinstance(foam(), Foam)

@@ -1,0 +1,131 @@
+"""What notes settle, told by the answers they lead to where the laws do not reach."""
+
+from typing import Any
+
+import pytest
+
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    DOOR,
+    SHELF,
+    ask,
+    book,
+    car,
+    measured,
+    mount,
+    reading,
+    roomy,
+    speaker,
+    tried,
+)
+
+
+def verdict(*records: Any, what: Any = "six", **more: Any) -> str:
+    return ask(book(*records), what, **more).verdict
+
+
+def test_readings_through_a_bracket_are_of_what_it_presents() -> None:
+    ring = mount("ring", thickness="8 ± 1 mm")
+    rear = reading("rear depth to glass down", "70 ± 1 mm", datum="bracket seat")
+    front = reading("front clearance", "20 ± 1 mm", datum="bracket seat")
+    note = measured("m", reading("cut-out", "140 ± 1 mm"), rear, front, mounts=["ring"])
+    assert verdict(ring, note, mounts=["ring"]) == "goes in"
+    assert verdict(ring, note, what={"mounting_depth": "60 mm"}) == "goes in"
+    assert verdict(ring, note, what={"mounting_depth": "62 mm"}) == "too close"
+
+
+def test_a_hole_read_through_a_bracket_is_the_bracket_s() -> None:
+    bracket = mount("bracket", mount_kind="bracket", inner="130 ± 9 mm", thickness="1 mm caliper")
+    small = measured("m", reading("cut-out", "128 ± 1 mm"), mounts=["bracket"])
+    assert verdict(bracket, small, what={"basket": "130 mm"}, mounts=["bracket"]) == "does not"
+    small = measured("m", reading("cut-out", "132 ± 1 mm"), mounts=["bracket"])
+    assert verdict(bracket, small, what={"basket": "130 mm"}, mounts=["bracket"]) == "goes in"
+    tabs = mount("bracket", mount_kind="bracket", tabs_in="120 ± 19 mm", tabs_out="140 mm caliper")
+    assert verdict(tabs, small, what={"basket": "130 mm"}, mounts=["bracket"], tabs="in") == "too close"
+    said = measured("m", reading("cut-out", "132 ± 1 mm"), mounts=["bracket"], tabs="in")
+    assert verdict(tabs, said, what={"basket": "130 mm"}, mounts=["bracket"], tabs="in") == "goes in"
+
+
+def test_a_hole_read_through_two_that_frame_it_is_nobody_knows_whose() -> None:
+    rings = [mount(name, inner="150 mm caliper", thickness="1 mm caliper") for name in ("one", "two")]
+    note = measured("m", reading("cut-out", "132 ± 1 mm"), mounts=["one", "two"])
+    assert verdict(*rings, note, what={"basket": "130 mm"}) == "goes in if"
+
+
+def test_a_reading_that_is_no_room_says_nothing_of_one() -> None:
+    note = measured("m", reading("bolt circle", "156 mm", datum=None))
+    assert verdict(note) == "nobody has tried"
+
+
+def test_a_note_of_an_unknown_build_says_what_is_true_of_every_build() -> None:
+    assert verdict(car(splits=BUILDS), roomy()) == "nobody has tried"
+    assert verdict(car(splits=BUILDS), roomy(splits={"build": "late"}), splits={"build": "late"}) == "goes in"
+    both = [roomy("r", splits={"build": "late"}), roomy("s", splits={"build": "early"})]
+    assert verdict(car(splits=BUILDS), *both) == "goes in"
+
+
+def test_a_no_whose_reason_is_not_there_says_nothing() -> None:
+    no = tried(verdict="does not", reason="glass", glass="up")
+    assert verdict(roomy(), no) == "goes in"
+
+
+def test_a_no_about_a_size_that_nobody_knows_rules_nothing_else_out() -> None:
+    unknown = tried("n", verdict="does not", reason="depth", what="some coax")
+    assert verdict(roomy(), unknown) == "goes in"
+
+
+@pytest.mark.parametrize(
+    ("note", "what", "found"),
+    [
+        (tried(reason="glass", to_spare="3 ± 1 mm"), {"mounting_depth": "62 mm"}, "goes in"),
+        (tried(reason="glass", to_spare="3 ± 1 mm"), {"mounting_depth": "64 mm"}, "does not"),
+        (tried(reason="glass", to_spare="3 ± 1 mm", glass=None), {"mounting_depth": "64 mm"}, "nobody has tried"),
+        (tried(to_spare="3 ± 1 mm"), {"mounting_depth": "64 mm"}, "nobody has tried"),
+        (tried(reason="glass", to_spare="3 mm"), {"mounting_depth": "68 mm"}, "does not"),
+        (tried(reason="grille", to_spare="3 ± 1 mm"), {"front_height": "14 mm"}, "does not"),
+        (tried(verdict="does not", reason="glass", short_by="3 ± 1 mm"), {"mounting_depth": "56 mm"}, "goes in"),
+        (tried(verdict="does not", reason="grille", short_by="3 ± 1 mm"), {"front_height": "6 mm"}, "goes in"),
+        (tried(reason="depth", to_spare="3 ± 1 mm", place=SHELF), {"mounting_depth": "62 mm"}, "goes in"),
+    ],
+)
+def test_by_so_much_is_a_reading_of_what_the_reason_names(note: Any, what: dict[str, str], found: str) -> None:
+    where = SHELF if note.place == SHELF else DOOR
+    said = ask(book(note), what, where=where).verdict
+    assert (said if said != "goes in if" else "nobody has tried") == found
+
+
+def test_to_spare_of_what_is_fixed_is_not_known_where_it_may_have_been_the_glass() -> None:
+    fixed = measured("m", reading("rear depth to fixed", "65 ± 20 mm"))
+    yes = tried(reason="depth", to_spare="3 ± 1 mm", glass=None)
+    assert verdict(fixed, yes, what={"mounting_depth": "64 mm"}, glass="up") == "too close"
+    said = tried(reason="depth", to_spare="3 ± 1 mm", glass="up")
+    assert verdict(fixed, said, what={"mounting_depth": "64 mm"}, glass="up") == "does not"
+
+
+def test_by_so_much_of_a_hole_with_tabs_needs_the_tabs_said() -> None:
+    bracket = mount("bracket", mount_kind="bracket", tabs_in="100 ± 50 mm", tabs_out="150 mm caliper")
+    blank = tried(mounts=["bracket"], reason="width", verdict="does not", short_by="3 ± 1 mm")
+    ask_for = {"what": {"basket": "126 mm"}, "mounts": ["bracket"], "tabs": "in"}
+    assert verdict(bracket, blank, **ask_for) == "too close"
+    said = tried(mounts=["bracket"], reason="width", verdict="does not", short_by="3 ± 1 mm", tabs="in")
+    assert verdict(bracket, said, **ask_for) == "goes in"
+
+
+def test_by_so_much_is_of_the_very_state_it_was_seen_in() -> None:
+    cut = tried(reason="glass", to_spare="3 ± 1 mm", cut=None)
+    assert verdict(cut, what={"mounting_depth": "55 mm"}) == "goes in if"
+    assert verdict(cut, what={"mounting_depth": "62 mm"}) == "goes in if"
+    assert verdict(cut, what={"mounting_depth": "64 mm"}) == "does not"  # more was not there even with whatever was cut
+
+
+def test_one_record_s_yes_and_no_clash_whatever_its_size() -> None:
+    rough = speaker(mounting_depth="60 ± 5 mm")
+    of = book(rough, tried("yes"), tried("no", verdict="does not", reason="glass"))
+    assert ask(of, {"mounting_depth": "50 mm"}).verdict == "argued over"
+
+
+def test_a_no_because_of_the_glass_says_nothing_of_what_is_fixed() -> None:
+    fixed_is_spoken_of = tried("big", verdict="does not", reason="depth", glass="up", what="big")
+    big = speaker("big", mounting_depth="80 mm caliper")
+    no = tried("no", verdict="does not", reason="glass")
+    assert verdict(big, fixed_is_spoken_of, roomy(glass="70 ± 1 mm"), no) == "argued over"

@@ -1,0 +1,42 @@
+"""A flange has to cover the hole it rests on."""
+
+import pytest
+
+from tests.reasoning.speakers.doors import ask, book, measured, mount, reading, roomy, speaker, tried
+
+PLATE = mount("plate", mount_kind="plate", inner="135 mm caliper", thickness="1 mm caliper")
+
+
+@pytest.mark.parametrize(
+    ("flange", "verdict"),
+    [("150 mm caliper", "goes in"), ("139 mm caliper", "does not"), ("120 mm printed", "goes in")],
+)
+def test_one_that_is_no_wider_than_the_hole_falls_through(flange: str, verdict: str) -> None:
+    assert ask(book(speaker(flange=flange), roomy())).verdict == verdict
+
+
+def test_the_number_that_decides_is_the_flange() -> None:
+    plain = ask(book(speaker(flange="120 mm caliper"), roomy())).plain()
+    assert plain["number"] is not None
+    assert plain["number"]["need"] == "flange"
+    assert plain["number"]["words"].startswith("flange: it reaches 120 mm (4.72 in) at most over the hole")
+
+
+def test_an_oval_hole_is_covered_both_ways() -> None:
+    hole = [reading("cut-out long way", "180 ± 1 mm"), reading("cut-out short way", "140 ± 1 mm")]
+    rest = [reading("rear depth to glass down", "70 ± 1 mm"), reading("front clearance", "20 ± 1 mm")]
+    of = book(speaker(flange="150 mm caliper"), measured("m", *hole, *rest))
+    assert ask(of).verdict == "does not"
+
+
+def test_a_plate_takes_the_place_of_the_hole() -> None:
+    of = book(PLATE, speaker(flange="139 mm caliper"), roomy())
+    assert ask(of, mounts=["plate"]).verdict == "goes in"
+    assert ask(book(PLATE, speaker(flange="135 mm caliper"), roomy()), mounts=["plate"]).verdict == "does not"
+
+
+def test_one_that_went_in_just_so_does_not_fall_through() -> None:
+    assert ask(book(speaker(flange="120 mm caliper"), roomy(), tried())).verdict == "goes in"
+    elsewhere = tried(mounts=["plate"])
+    assert ask(book(PLATE, speaker(flange="120 mm caliper"), roomy(), elsewhere)).verdict == "does not"
+    assert ask(book(speaker(flange="120 mm caliper"), roomy(), tried(mounts=None))).verdict == "does not"

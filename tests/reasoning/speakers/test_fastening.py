@@ -1,0 +1,102 @@
+"""What a speaker is screwed to, by the trade's figures (trade.md 4.5, 4.6; common practice, no source)."""
+
+from typing import Any
+
+import pytest
+
+from tests.reasoning.speakers.doors import ask, book, foam, measured, mount, reading, roomy, speaker, tried
+
+BOLTS = {"count": 4, "circle": "156 mm caliper", "first": "12 o'clock"}
+SIX = speaker(bolts=BOLTS, flange_thickness="4 mm caliper")
+
+
+def lines(*records: Any, **more: Any) -> list[str]:
+    said = ask(book(*records), **more).needs
+    return [line for line in said if "restraint" not in line]
+
+
+def holes(*readings: dict[str, Any], **bolt_holes: Any) -> Any:
+    return measured("holes", *(readings or (reading("bolt circle", "156 ± 0.5 mm"),)), bolt_holes=bolt_holes or None)
+
+
+def test_holes_that_meet_need_nothing() -> None:
+    assert lines(SIX, roomy(), holes(count=4)) == []
+    assert lines(SIX, roomy(), holes(reading("hole spacing", "110 ± 0.5 mm"), count=4)) == []
+    assert lines(speaker(), roomy(), holes(count=4)) == []
+
+
+def test_holes_that_do_not_meet_want_a_plate() -> None:
+    assert lines(SIX, roomy(), holes(count=3)) == ["a plate, or new holes: 4 holes into 3: 1 of them can land"]
+    away = holes(reading("bolt circle", "162 ± 0.5 mm"), count=4)
+    assert lines(SIX, roomy(), away) == ["a plate, or new holes: the bolt circles differ"]
+
+
+def test_a_spacing_called_a_circle_is_looked_at_first() -> None:
+    [line] = lines(SIX, roomy(), holes(reading("bolt circle", "110 ± 0.5 mm"), count=4))
+    assert line.startswith("look at the screw holes first: what is called a bolt circle reads like the way")
+
+
+def test_what_nobody_agrees_on_or_looked_at_settles_nothing() -> None:
+    [line] = lines(SIX, roomy(), holes(count=4), measured("b", reading("bolt circle", "150 ± 0.5 mm")))
+    assert line == "look at the screw holes first: the bolt circle is not looked"
+    other = measured("b", reading("front clearance", "20 ± 1 mm"), bolt_holes={"count": 3})
+    assert lines(SIX, roomy(), holes(count=4), other) == []
+    by_eye = holes(reading("bolt circle", "170 mm", tool="eye"), reading("cut-out", "140 ± 1 mm"), count=4)
+    assert lines(SIX, roomy(), by_eye) == ["look at the screw holes first: the bolt circle is not looked"]
+    assert lines(SIX, roomy(), holes(reading("hole spacing", "110 ± 0.5 mm"))) == []
+    assert lines(SIX, roomy(), holes(reading("hole spacing", "110 ± 0.5 mm"), count=2)) == [
+        "look at the screw holes first: the bolt circle is not looked"
+    ]
+
+
+def test_it_is_turned_until_the_screws_meet() -> None:
+    [line] = lines(SIX, roomy(), holes(count=4, first="1:30"))
+    assert line == "turn it by 45° so that the screws meet; its terminals turn with it"
+    assert lines(SIX, roomy(), holes(count=4, first="3 o'clock")) == []
+
+
+def test_slots_of_a_speaker_reach_further() -> None:
+    slotted = speaker(bolts={**BOLTS, "circle_least": "150 mm caliper", "circle_most": "162 mm caliper"})
+    assert lines(slotted, roomy(), holes(reading("bolt circle", "163 ± 0.5 mm"), count=4)) == []
+    printed = speaker(bolts={"count": 4, "circle": "156 mm printed"})
+    [line] = lines(printed, roomy(), holes(count=4))
+    assert line.endswith("the bolt circle is not looked")
+
+
+def test_a_mount_s_own_holes_come_before_the_car_s() -> None:
+    pattern = {"state": "ready", "holds": "the part", "count": 4, "circle": "140 mm caliper"}
+    car = {"state": "ready", "holds": "the car", "count": 4, "circle": "156 mm caliper"}
+    bracket = mount("b", mount_kind="bracket", thickness="1 mm caliper", holes={"patterns": [pattern, car]})
+    assert lines(SIX, bracket, roomy(), mounts=["b"])[1:] == ["a plate, or new holes: the bolt circles differ"]
+    plain = mount("b", mount_kind="bracket", thickness="1 mm caliper")
+    assert lines(SIX, plain, roomy(), holes(count=3), mounts=["b"])[1:] == []
+    strange = tried(mounts=["some bracket"])
+    assert lines(SIX, roomy(), strange, holes(count=3), mounts=["some bracket"]) == []
+
+
+def test_screws_go_through_a_plain_ring_into_what_is_under_it() -> None:
+    ring = mount("ring", thickness="1 mm caliper")
+    [_, line] = lines(SIX, ring, roomy(), holes(count=3), mounts=["ring"])
+    assert line.startswith("a plate, or new holes")
+
+
+@pytest.mark.parametrize(
+    ("kind", "words"),
+    [
+        ("plastic boss", "screws from 16 mm (0.63 in) up to 21 mm (0.83 in) (plastic boss; 6 mm lies under the head)"),
+        ("clip nut", "screws from 10 mm (0.39 in) (clip nut; 6 mm lies under the head)"),
+        ("twist-lock", None),
+    ],
+)
+def test_how_long_the_screws_are(kind: str, words: str | None) -> None:
+    ring = mount("ring", thickness="1 mm caliper")
+    found = lines(SIX, ring, foam(), roomy(), holes(count=4, kind=kind), mounts=["ring"], gasket="foam")
+    assert found[1:] == ([words] if words else [])
+
+
+def test_nothing_is_said_of_screws_where_too_little_is_known() -> None:
+    thin = speaker(bolts=BOLTS)
+    assert lines(thin, roomy(), holes(count=4, kind="plain")) == []
+    other = measured("b", reading("front clearance", "20 ± 1 mm"), bolt_holes={"kind": "clip nut"})
+    assert lines(SIX, roomy(), holes(count=4, kind="plain"), other) == []
+    assert lines(SIX, roomy(glass="50 ± 1 mm"), holes(count=3)) == []

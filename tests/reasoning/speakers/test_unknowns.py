@@ -1,0 +1,114 @@
+"""What an answer had to do without."""
+
+from typing import Any
+
+import pytest
+
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    OTHER,
+    SHELF,
+    ask,
+    book,
+    car,
+    foam,
+    measured,
+    mount,
+    reading,
+    roomy,
+    speaker,
+    tried,
+)
+
+TRAVEL = "the worst point of the glass's way was not looked at"
+
+
+def unknown(*records: Any, what: Any = "six", **more: Any) -> list[str]:
+    return [one.what for one in ask(book(*records), what, **more).unknown]
+
+
+def test_what_nobody_read_on_this_side() -> None:
+    assert unknown() == [
+        "the hole was never measured",
+        "the depth to the glass was never measured on this side",
+        "the room in front was never measured",
+    ]
+    assert unknown(roomy()) == [TRAVEL]
+    worst = measured("w", reading("rear depth at worst of travel", "69 ± 1 mm"))
+    assert unknown(roomy(), worst) == []
+    assert "the depth behind to what does not move was never measured" in unknown(where=SHELF)
+
+
+def test_glass_behind_a_shelf_has_no_travel() -> None:
+    seat = {"datum": "inside face of panel"}
+    readings = [
+        reading("rear depth to glass down", "70 ± 1 mm", **seat),
+        reading("rear depth to fixed", "70 ± 1 mm", **seat),
+    ]
+    assert TRAVEL not in unknown(measured("m", *readings, place=SHELF), where=SHELF)
+
+
+def test_the_hole_of_a_place_does_not_matter_behind_a_bracket() -> None:
+    bracket = mount("b", mount_kind="bracket", inner="140 mm caliper", thickness="1 mm caliper")
+    assert "the hole was never measured" not in unknown(bracket, mounts=["b"])
+
+
+def test_a_side_that_was_only_assumed() -> None:
+    found = ask(book(roomy(other_side="assumed the same")), where=OTHER).unknown
+    [one] = [one for one in found if "assumed" in one.what]
+    assert (one.what, one.look) == (
+        "this side was only assumed to be the same, in roomy",
+        "measure it, depth gauge or putty, 5 min",
+    )
+
+
+def test_the_build_and_what_it_changes() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {"tell": "a round handle"}, "late": {}}}}
+    of = book(car(splits=splits), roomy(splits={"build": "late"}))
+    [one] = [one for one in ask(of).unknown if "build" in one.what]
+    assert (one.look, one.changes) == ("early: a round handle", "early: nobody has tried; late: goes in")
+    never = book(car(splits=BUILDS | {"body": {"values": {"van": {}, "bus": {}}}}, never_built=[{"build": "early"}]))
+    found = {one.what: one for one in ask(never).unknown}
+    assert found["the body is not known"].look == "nobody has written how to tell"
+
+
+def test_what_is_not_known_of_the_speaker() -> None:
+    assert "mounting depth of boxed: printed only" in unknown(
+        speaker("boxed", mounting_depth="60 mm printed"), what="boxed"
+    )
+    assert "front height of odd: not looked" in unknown(speaker("odd", front_height=None), what="odd")
+
+
+@pytest.mark.parametrize(
+    ("content", "words"),
+    [
+        ({"mounts": None}, "n does not say which mounts were used"),
+        ({"gasket": None}, "n does not say whether there was a gasket"),
+        ({"cut": None}, "n does not say whether anything was cut"),
+        ({"glass": None, "verdict": "does not"}, "n does not say where the glass was"),
+        ({"mounts": ["b"]}, "n does not say whether the tabs were in or out"),
+        ({"cut": None, "glass": None}, "n does not say whether anything was cut or where the glass was"),
+    ],
+)
+def test_what_a_note_does_not_say(content: dict[str, Any], words: str) -> None:
+    bracket = mount("b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper")
+    of = book(bracket, foam(), tried(author=None, **content))
+    found = {one.what: one.look for one in ask(of).unknown}
+    assert found[words] == "ask its author"
+
+
+def test_a_note_of_an_unknown_build() -> None:
+    assert "n does not say which build the car was" in unknown(car(splits=BUILDS), tried(), splits={"build": "late"})
+
+
+def test_a_reading_that_cannot_be_compared() -> None:
+    note = measured("m", reading("front clearance", "20 mm", datum=None))
+    assert "front clearance 20 mm in m does not say from which face it was measured" in unknown(note)
+    assert unknown(tried())[-1] != "n"
+
+
+def test_a_build_that_was_never_built_changes_nothing() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}, "last": {}}}}
+    of = book(car(splits=splits, never_built=[{"build": "last"}]), roomy(splits={"build": "late"}))
+    [one] = [one for one in ask(of).unknown if "build" in one.what]
+    assert one.changes == "early: nobody has tried; late: goes in"
