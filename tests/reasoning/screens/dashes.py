@@ -7,7 +7,7 @@ from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.kinds.note.record import Measured
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.question import asked
+from bezelbook.reasoning.question import Question, asked
 from bezelbook.reasoning.screens.beside_answer import screens_told
 from bezelbook.reasoning.screens.controls import hole_of
 from bezelbook.reasoning.screens.screen_at import ScreenAt, screen_at
@@ -68,5 +68,5 @@ def over(*records: Record, unit: str = "floater", mounts: tuple[str, ...] = (), 
 def told(book: KnowledgeBase, unit: str | None = "floater", **question: Any) -> tuple[str, ...]:
     """The lines that an answer about the one opening adds."""
     place = making.place(book)
-    put = asked(place.frame, place.evidence, making.Question(making.CAR, making.HOLE, unit=unit, **question))
+    put = asked(place.frame, place.evidence, Question(making.CAR, making.HOLE, unit=unit, **question))
     return screens_told(place, put, unit).lines

@@ -40,7 +40,9 @@ def test_what_is_crowded_has_a_line_of_its_own() -> None:
 def test_it_changes_no_verdict_and_stands_among_the_unknowns() -> None:
     """The same question with and without a control that is covered: nothing else differs."""
     notes = making.roomy(), making.measured("deep", making.reading("depth", "250 ± 2 mm"))
-    covered = ruled(control(beyond="left", near="1 ± 1 mm", ends=None), readings=[making.reading("width", "190 ± 1 mm")])
+    covered = ruled(
+        control(beyond="left", near="1 ± 1 mm", ends=None), readings=[making.reading("width", "190 ± 1 mm")]
+    )
     plain = making.ask(making.book(floater(), *notes), "floater")
     screen = making.ask(making.book(floater(), *notes, covered), "floater")
     assert plain.verdict == screen.verdict == "goes in"

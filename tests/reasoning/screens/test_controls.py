@@ -47,7 +47,10 @@ def test_a_length_without_a_tolerance_has_the_houses() -> None:
 def test_a_side_that_nobody_measured_may_be_anywhere() -> None:
     found = placed(far=None, starts=None, ends=None)
     assert found.bottom.bounded
-    assert not (found.top.bounded or found.left.bounded or found.right.bounded or found.outlined)
+    assert not (found.top.bounded)
+    assert not (found.left.bounded)
+    assert not (found.right.bounded)
+    assert not (found.outlined)
     assert found.top.low == found.bottom.low
     assert placed().outlined
 
@@ -58,7 +61,8 @@ def test_a_far_side_before_the_near_one_was_never_read() -> None:
 
 def test_an_end_before_its_start_was_never_read() -> None:
     found = placed(starts="60 mm", ends="20 mm")
-    assert not (found.left.bounded or found.right.bounded)
+    assert not (found.left.bounded)
+    assert not (found.right.bounded)
 
 
 def test_how_far_it_stands_out_is_read_where_somebody_did() -> None:
@@ -69,19 +73,20 @@ def test_how_far_it_stands_out_is_read_where_somebody_did() -> None:
 def test_the_opening_is_as_large_as_its_readings_say() -> None:
     book = making.book(ruled())
     found = hole_of(making.place(book), ())
-    assert (round(found.width.low), round(found.width.high)) == (mm(179), mm(181))
-    assert (round(found.height.low), round(found.height.high)) == (mm(100), mm(102))
+    assert found.width == Between(mm(179), mm(181))
+    assert found.height == Between(mm(100), mm(102))
 
 
 def test_an_opening_that_nobody_measured_has_no_upper_bound() -> None:
     found = hole_of(making.place(making.book()), ())
-    assert not (found.width.bounded or found.height.bounded)
+    assert not (found.width.bounded)
+    assert not (found.height.bounded)
 
 
 def test_readings_that_cannot_all_be_true_leave_both_open() -> None:
     other = making.measured("other", making.reading("width", "190 ± 1 mm"))
     found = hole_of(making.place(making.book(ruled(), other)), ())
-    assert (round(found.width.low), round(found.width.high)) == (mm(179), mm(191))
+    assert found.width == Between(mm(179), mm(191))
 
 
 def test_a_note_of_an_unnamed_build_is_not_sure_of_any() -> None:

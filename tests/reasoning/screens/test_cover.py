@@ -45,11 +45,11 @@ def test_it_is_covered_where_the_two_share_a_square(left: int, bottom: int, widt
     assert holds(found.perhaps, at) == holds(found.surely, at) == bool(shared)
 
 
-@given(whole, whole, st.integers(1, 15), st.integers(1, 15), small, small, whole)
+@given(whole, whole, st.integers(1, 15), small, small, whole)
 def test_the_stretches_are_where_the_reach_says(
-    left: int, bottom: int, width: int, high: int, by: int, screen: int, height: int
+    left: int, bottom: int, size: int, by: int, screen: int, height: int
 ) -> None:
-    found = over(a_control(left, bottom, width, high, by), by=screen)
+    found = over(a_control(left, bottom, size, 16 - size, by), by=screen)
     at = mm(height)
     assert holds(found.perhaps, at) == (found.by(at).high > 0)
     assert holds(found.surely, at) == (found.by(at).low > 0)

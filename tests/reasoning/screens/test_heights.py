@@ -1,3 +1,4 @@
+import itertools
 from fractions import Fraction
 
 from hypothesis import given
@@ -32,7 +33,7 @@ def test_what_is_left_is_what_no_stretch_holds(one: int, other: int, taken: list
 def test_what_is_left_comes_in_order_and_apart(one: int, other: int, taken: list[tuple[int, int]]) -> None:
     free = left_free(window(min(one, other), max(one, other)), [stretch(*ends) for ends in taken])
     assert all(part.low <= part.high for part in free)
-    assert all(lower.high < upper.low for lower, upper in zip(free, free[1:], strict=False))
+    assert all(lower.high < upper.low for lower, upper in itertools.pairwise(free))
 
 
 def test_a_single_height_between_two_stretches_is_left() -> None:

@@ -1,5 +1,5 @@
-from bezelbook.reasoning.screens.controls import Hole, near
 from bezelbook.reasoning.screens.between import exactly
+from bezelbook.reasoning.screens.controls import Hole, near
 from bezelbook.reasoning.screens.offset import Touching, touching
 from bezelbook.reasoning.screens.outline import outline_of
 from tests.reasoning import making

@@ -53,7 +53,7 @@ def test_an_edge_dips_by_the_sine_of_its_lean() -> None:
 
 def test_a_height_that_nobody_looked_at_is_not_taken_for_none() -> None:
     found = outline(height_down=None, height_up=None)
-    assert (found.down, found.up) == (0, 0)
+    assert found.down == found.up == 0
     assert (found.down_most, found.up_most) == (FAR, FAR)
     assert found.blanks == ("how far up and down its screen can be set",)
     assert outline().down == outline().down_most == mm(20)

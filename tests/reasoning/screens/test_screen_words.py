@@ -92,12 +92,12 @@ def test_a_control_is_told_as_it_lies_at_the_best_setting() -> None:
     assert words_of(at(near(43))) == "free"
     assert words_of(at(near(1), height_down="10 mm")) == ("covered, by 8.5 mm (0.33 in) ± 2 mm, not touched")
     assert words_of(at(near(5))) == "free by 3.5 mm (0.14 in) at worst: crowded, a finger wants 10 mm"
-    assert words_of(at(near(0.5), height_down="10 mm", stands_out="20 ± 1 mm")).endswith(
+    assert words_of(at(near(0.5, stands_out="20 ± 1 mm"), height_down="10 mm")).endswith(
         ", not touched from 21 mm (0.83 in) off the dash on"
     )
-    assert words_of(at(near(1), height_down="10 mm", stands_out="50 ± 1 mm")).endswith(", and touched at every offset")
-    assert words_of(at(near(1), height_down="10 mm", stands_out=None)).endswith("± 2 mm")
-    assert words_of(at(near(1), height_down="10 mm", stands_out="40 ± 5 mm")).endswith("± 2 mm")
+    assert words_of(at(near(1, stands_out="50 ± 1 mm"), height_down="10 mm")).endswith(", and touched at every offset")
+    assert words_of(at(near(1, stands_out=None), height_down="10 mm")).endswith("± 2 mm")
+    assert words_of(at(near(1, stands_out="40 ± 5 mm"), height_down="10 mm")).endswith("± 2 mm")
     assert words_of(at(near(0.5))).startswith("may be covered, by ")
 
 

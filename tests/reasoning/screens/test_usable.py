@@ -25,7 +25,7 @@ def test_without_a_control_nobody_looked() -> None:
 
 
 def test_far_enough_away_it_is_usable_however_it_is_set() -> None:
-    """At the highest the screen ends 92 mm over the middle; the nearest that the control may be is 50 - 1 mm and more."""
+    """At the highest the screen ends 92 mm over the middle; the control begins its distance and 49 mm up, or more."""
     assert found(near(43)).verdict == "usable"
     assert found(near(42.9)).verdict == "usable if set"
 
@@ -41,7 +41,7 @@ def test_a_height_that_leaves_it_free_is_named() -> None:
 
 
 def test_what_is_behind_it_at_every_height_is_covered() -> None:
-    """At the lowest the screen still ends 48 mm over the middle: 69.5 - 21.5; the control begins 51 + 1 mm up or less."""
+    """At the lowest the screen still ends 58 mm over the middle: 69.5 - 11.5; the control begins 53 mm up or less."""
     assert found(near(1), height_down="10 mm").verdict == "covers"
     beside = {"beyond": "left", "near": "1 ± 1 mm", "far": "9 ± 1 mm", "starts": "40 ± 1 mm", "ends": "60 ± 1 mm"}
     assert found(control(**beside)).verdict == "covers"

@@ -13,11 +13,6 @@ class Group:
     mean: Fraction
     variance: Fraction
 
-    @property
-    def variance_of_mean(self) -> Fraction:
-        """The variance of the mean, s²/n (GUM 4.2.3)."""
-        return self.variance / self.count
-
 
 @dataclass(frozen=True, slots=True)
 class Components:

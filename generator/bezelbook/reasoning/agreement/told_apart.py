@@ -3,10 +3,11 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import combinations
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.agreement.components import components, group_of
-from bezelbook.reasoning.agreement.consensus import root_up
+from bezelbook.reasoning.agreement.consensus import e_n_squared, root_up
 from bezelbook.reasoning.agreement.odd_one import Agreement, agreement
 from bezelbook.reasoning.agreement.repeated import DEEP, Repeated, Same, Vote, repeated
 from bezelbook.reasoning.evidence import UNCUT, Standing
@@ -83,11 +84,19 @@ def _says(one: Repeated, found: Agreement, comes_to: str, first: str) -> str:
         return f"{len(votes)} jobs agree: {comes_to}"
     if found.odd is None:
         said = listed([vote_words(vote, first) for vote in votes])
+        apart = "They" if len(votes) == 2 else f"{_furthest(votes, first)}, and all together they"
         return (
-            f"{len(votes)} jobs do not agree: {said}. They lie further apart than their ± explains, and nothing "
+            f"{len(votes)} jobs do not agree: {said}. {apart} lie further apart than their ± explains, and nothing "
             f"singles one out; until somebody reads it again, reckon with {comes_to}"
         )
     return f"{len(votes) - 1} jobs agree: {comes_to}. One stands apart: {vote_words(votes[found.odd], first)}"
+
+
+def _furthest(votes: Sequence[Vote], first: str) -> str:
+    """The two that are furthest apart for their ±."""
+    one, other = max(combinations(votes, 2), key=lambda pair: e_n_squared(pair[0].figure, pair[1].figure))
+    said = (show_length(round(vote.figure.value), first) for vote in (one, other))
+    return f"Furthest apart are {' and '.join(said)}"
 
 
 def _look_first(one: Repeated, odd: int) -> Iterator[str]:
