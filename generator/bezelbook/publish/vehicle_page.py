@@ -11,9 +11,12 @@ from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.repeated_readings import RepeatedReading, repeated_readings
+from bezelbook.publish.screens import ScreenFigure, screens
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.strips import Section, Strip, sections, strips, unknown_strips
 from bezelbook.publish.template import render
+from bezelbook.reasoning.evidence import evidence_at
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +31,8 @@ class OpeningPart:
     unknown_strips: tuple[str, ...]
     sections: tuple[Section, ...]
     argued: bool
+    readings: tuple[RepeatedReading, ...]
+    screens: tuple[ScreenFigure, ...]
     notes: tuple[Said, ...]
 
 
@@ -38,6 +43,7 @@ class OtherPlace:
     name: str
     anchor: str
     record: Place | None
+    readings: tuple[RepeatedReading, ...]
     notes: tuple[Said, ...]
 
 
@@ -52,7 +58,7 @@ def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Menti
             vehicle=vehicle,
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to) for opening in own],
-            others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own)),
+            others=list(_others(to, vehicle, named.places.get(vehicle.id, frozenset()), own)),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
@@ -68,20 +74,22 @@ def _opening(opening: Opening, to: Links) -> OpeningPart:
         unknown_strips(opening),
         sections(opening),
         len(opening.room.accounts) > 1,
+        repeated_readings(opening.book, opening.room.evidence, to),
+        screens(opening, to),
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
     )
 
 
-def _others(
-    book: KnowledgeBase, vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening]
-) -> Iterator[OtherPlace]:
+def _others(to: Links, vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening]) -> Iterator[OtherPlace]:
+    book = to.book
     openings = {opening.id for opening in shown}
     for place in [*vehicle.places, *sorted(noted - set(vehicle.places))]:
         if place not in openings:
             record = vehicle.places.get(place)
             name = (record.name if record else None) or place.replace("-", " ")
             notes = newest_first(said(book, note) for note in book.notes_at(vehicle.id, place))
-            yield OtherPlace(name, place_anchor(place), record, tuple(notes))
+            readings = repeated_readings(book, evidence_at(book, vehicle, place), to)
+            yield OtherPlace(name, place_anchor(place), record, readings, tuple(notes))
 
 
 def _sister(book: KnowledgeBase, sister: str) -> str:
