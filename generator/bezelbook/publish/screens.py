@@ -95,8 +95,8 @@ def _figure(opening: Opening, unit: HeadUnit, found: ScreenAt, state: str, words
     controls = tuple(_control_lines(opening, lying, to)) if lying else ()
     looks = tuple(f"{one.what}: {one.look}" for one in found.missing)
     crowds = crowd_words(found, first)
-    more = (f"Drawn with the middle of the screen {height_words(lying.usable.best, first)}",) if lying else ()
-    more += (crowds,) if crowds else ()
+    drawn = f"Drawn with the middle of the screen {height_words(lying.usable.best, first)}" if lying else ""
+    more = tuple(line for line in (drawn, crowds) if line)
     drawing = None
     if lying:
         said = "; ".join(f"{line.letter} {line.what}: {line.words}" for line in controls)

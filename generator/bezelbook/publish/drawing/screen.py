@@ -141,7 +141,7 @@ def _middles(sheet: _Sheet, opening: Box, best: Box) -> Iterator[Markup]:
 
 def _rule(sheet: _Sheet) -> Iterator[Markup]:
     """A length to compare with, in the lower left corner."""
-    x, y = sheet.at(sheet.frame.left + MARGIN / 2, sheet.frame.bottom + MARGIN / 2)
+    x, y = sheet.at(sheet.frame.left + MARGIN // 2, sheet.frame.bottom + MARGIN // 2)
     end = x + RULE // MICROMETRE
     yield element("line", {"class": "length", "x1": x, "x2": end, "y1": y, "y2": y})
     yield sheet.words((x + end) // 2, y - sheet.letter // 4, "50 mm")

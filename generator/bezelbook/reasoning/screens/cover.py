@@ -1,11 +1,4 @@
-"""How far a screen reaches over a control, at every height that its middle can have.
-
-The model: the screen and each control are rectangles seen straight from the front, along the axis of the opening, with
-the screen level and its sides upright; a screen that leans is as wide and only so high as its lean leaves of it. What
-lies behind the outline is covered, for the eye and for the hand, however far the screen stands off and whether or not
-it touches. From above one sees a little more over its upper edge and a little less under its lower one, which nobody
-measures.
-"""
+"""How far a screen reaches over a control, at every height that its middle can have."""
 
 from dataclasses import dataclass
 from fractions import Fraction
@@ -32,7 +25,11 @@ class Outlined:
 class Over:
     """One control under one lean of a screen: what holds at which heights of the screen's middle, in nanometres.
 
-    Heights count from the middle of the opening, up positive.
+    Heights count from the middle of the opening, up positive. The model: the screen and each control are rectangles
+    seen straight from the front, along the axis of the opening, with the screen level; one that leans is as wide, and
+    only so high as its lean leaves of it. What lies behind the outline is covered, for the eye and for the hand,
+    however far the screen stands off and whether or not it touches. From above one sees a little more over its upper
+    edge and a little less under its lower one, which nobody measures.
     """
 
     control: Near
