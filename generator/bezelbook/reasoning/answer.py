@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.agreement.beside_answer import apart_unknowns
 from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
@@ -122,7 +123,7 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
         witnesses=behind.witnesses if behind else 0,
         notes=tuple(_notes(place, resolved, behind or NOBODY)),
         argued=tuple(_argued(place, resolved)),
-        unknown=(*unknowns(place, resolved), *screen.missing),
+        unknown=(*unknowns(place, resolved), *apart_unknowns(place, resolved), *screen.missing),
         conditions=found.conditions,
         needs=(*_needs(place, resolved, found), *screen.lines),
         first_unit=book.shop.units_first,

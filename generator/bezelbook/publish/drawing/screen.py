@@ -14,7 +14,7 @@ from bezelbook.reasoning.screens.screen_at import Lying
 MICROMETRE = 1_000  # nanometres; the drawing counts in whole micrometres
 MARGIN = 12 * MM
 RULE = 50 * MM
-LETTERS_ACROSS = 30  # so many letters would fill the drawing, so that they can be read on a phone
+LETTERS_ACROSS = 26  # so many letters would fill the drawing, so that they can be read on a phone
 
 
 @dataclass(frozen=True, slots=True)
