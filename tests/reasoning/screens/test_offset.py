@@ -39,6 +39,12 @@ def test_a_lean_brings_an_edge_nearer() -> None:
     assert touch("3 ± 1 mm", tilt_most="20 deg").touch == "clears from"
 
 
+def test_a_lean_may_also_take_an_edge_out_of_reach() -> None:
+    """Leaning 30°, some edge may be 35.25 mm nearer than 41; to be touched for certain takes more than 76.25 mm."""
+    assert touch("60 ± 1 mm", tilt_most="30 deg").touch == "not looked"
+    assert touch("78 ± 1 mm", tilt_most="30 deg").touch == "touches"
+
+
 def test_without_its_number_nothing_is_said() -> None:
     assert touch(None) == Touching("not looked", None)
     assert touch("8 ± 1 mm", offset_least=None).touch == "clears from"

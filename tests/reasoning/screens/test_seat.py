@@ -51,5 +51,12 @@ def test_what_cannot_all_be_true_leaves_the_opening_alone() -> None:
     )
 
 
+def test_a_single_place_is_a_place() -> None:
+    """In 120 mm a body of 90 has 15 mm of play; a hole of 100 in the upper third has its body 20 - 5 mm up or more."""
+    exact = Hole(exactly(mm(182)), exactly(mm(120)))
+    found = seat(exact, body_height="91 ± 1 mm caliper", height="99 ± 1 mm caliper", ninths=["upper"])
+    assert found.height == exactly(mm(15))
+
+
 def test_a_body_larger_than_the_opening_is_in_its_middle() -> None:
     assert seat(body_height="150 ± 1 mm caliper").height == Between(mm(0), mm(0))

@@ -82,6 +82,16 @@ def test_the_best_height_is_the_nearest_that_leaves_a_finger_its_room() -> None:
     assert found(near(80)).best == 0
 
 
+def test_between_two_that_are_in_the_way_the_best_is_half_way() -> None:
+    """At worst the one above begins 55 - 1 mm up and the one below 52 - 1 mm down: half way is 1.5 mm up."""
+    both = found(near(5), near(2, beyond="bottom"))
+    assert both.best == mm("1.5")
+    assert [over.by(both.best).high for over in both.overs] == [
+        mm("70.5") + mm("1.5") - mm(54),
+        mm("70.5") - mm("1.5") - mm(51),
+    ]
+
+
 def test_at_the_best_height_a_crowded_control_is_named() -> None:
     tight = found(near(5), height_down="20 mm")
     assert tight.best == -mm(20)
