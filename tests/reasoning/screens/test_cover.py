@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 
 from bezelbook.reasoning.screens.between import Between, exactly
 from bezelbook.reasoning.screens.controls import Near
-from bezelbook.reasoning.screens.cover import FINGER, Outlined, Over
+from bezelbook.reasoning.screens.cover import Outlined, Over
 from bezelbook.reasoning.screens.heights import Stretch
 from tests.reasoning.screens.dashes import mm
 
@@ -53,7 +53,6 @@ def test_the_stretches_are_where_the_reach_says(
     at = mm(height)
     assert holds(found.perhaps, at) == (found.by(at).high > 0)
     assert holds(found.surely, at) == (found.by(at).low > 0)
-    assert holds(found.crowded, at) == (found.by(at).high > -FINGER)
 
 
 @given(whole, whole, st.integers(1, 9), st.integers(1, 9), whole)
@@ -72,9 +71,8 @@ def test_a_note_that_may_be_of_another_build_covers_nothing_for_certain() -> Non
 
 def test_beside_the_screen_it_is_free_at_any_height() -> None:
     assert over(a_control(30, 0, 4, 4)).perhaps.empty
-    assert over(a_control(30, 0, 4, 4)).crowded.empty
     assert over(a_control(15, 0, 4, 4)).perhaps.empty
-    assert not over(a_control(15, 0, 4, 4)).crowded.empty
+    assert not over(a_control(9, 0, 4, 4)).perhaps.empty
 
 
 @given(whole, st.integers(1, 15), small, whole, small)

@@ -30,6 +30,13 @@ def test_a_mount_that_says_what_lies_behind_its_hole_says_how_high_that_is() -> 
     assert seat(height="53 ± 1 mm caliper", ninths=lower).height == Between(-mm(31), -mm(16))
 
 
+def test_an_opening_with_a_tolerance_has_its_thirds_where_they_may_be() -> None:
+    """The middle third of 111 ± 3 mm reaches 19 mm up and down at most, and the hole leaves 2.5 mm of play."""
+    hole = Hole(exactly(mm(182)), Between(mm(108), mm(114)))
+    across = ["left", "centre", "right"]
+    assert seat(hole, height="53 ± 1 mm caliper", ninths=across).height == Between(-mm("21.5"), mm("21.5"))
+
+
 def test_a_mount_that_says_nothing_of_it_may_hold_it_anywhere() -> None:
     assert seat(height="53 ± 1 mm caliper").height == Between(-mm(31), mm(31))
 

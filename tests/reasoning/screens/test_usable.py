@@ -3,6 +3,7 @@ from typing import Any
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bezelbook.reasoning.screens.heights import Window
 from bezelbook.reasoning.screens.usable import Usable
 from tests.reasoning.screens.dashes import control, floater, mm, over, ruled
 
@@ -34,9 +35,7 @@ def test_a_height_that_leaves_it_free_is_named() -> None:
     """Free when the middle is no higher than 50 + 24 - 70.5 mm; set as high as it goes the middle is 20 mm up."""
     set_low = found(near(25))
     assert set_low.verdict == "usable if set"
-    assert set_low.window is not None
-    assert set_low.window.high == mm("3.5")
-    assert set_low.window.low == -mm("21.5")
+    assert set_low.free == (Window(-mm("21.5"), mm("3.5")),)
     assert set_low.best <= mm("3.5")
 
 
@@ -56,7 +55,7 @@ def test_one_way_out_for_one_control_may_be_none_for_another() -> None:
     assert found(above).verdict == found(below).verdict == "usable if set"
     both = found(above, below)
     assert both.verdict == "covers"
-    assert both.window is None
+    assert both.free == ()
     assert abs(both.best) < mm(1)
 
 
@@ -80,6 +79,12 @@ def test_the_best_height_is_the_nearest_that_leaves_a_finger_its_room() -> None:
     assert found(near(25)).best == -mm("6.5")
     assert found(near(25)).crowded == ()
     assert found(near(80)).best == 0
+
+
+def test_what_cannot_be_helped_does_not_keep_the_rest_from_being_helped() -> None:
+    """One at the side is in the way at every height; the other is free with a finger's room where it is alone."""
+    beside = control("start button", beyond="left", near="5 ± 1 mm", far="30 ± 1 mm", starts=None, ends=None)
+    assert found(near(25), beside).best == found(near(25)).best == -mm("6.5")
 
 
 def test_between_two_that_are_in_the_way_the_best_is_half_way() -> None:

@@ -51,17 +51,9 @@ class Over:
     @property
     def perhaps(self) -> Stretch:
         """The heights at which it is not certain to be clear."""
-        return self._nearer_than(Fraction(0))
-
-    @property
-    def crowded(self) -> Stretch:
-        """The heights at which a finger may not have its room beside the screen."""
-        return self._nearer_than(FINGER)
-
-    def _nearer_than(self, gap: Fraction) -> Stretch:
-        if self._across.high <= -gap:
+        if self._across.high <= 0:
             return EMPTY
-        half = self.screen.half_height.high + gap
+        half = self.screen.half_height.high
         return Stretch(self.control.bottom.low - half, self.control.top.high + half)
 
     @property

@@ -21,15 +21,14 @@ class Usable:
     """What is known of a screen over one opening of one build, heights in nanometres from the middle of the opening.
 
     `best` is the height that leaves most, `lean` the lean in millidegrees that it is for (None: nobody looked).
-    `free` are the heights that leave every control free for certain, `roomy` those that leave a finger room as well;
-    `reach` are those that its middle can have. `overs` are the controls as they lie to it.
+    `free` are the heights that leave every control free for certain, `reach` are those that its middle can have with
+    the body in the middle of its play. `overs` are the controls as they lie to it.
     """
 
     verdict: Verdict
     best: Fraction
     lean: int | None
     free: tuple[Window, ...]
-    roomy: tuple[Window, ...]
     reach: Window
     overs: tuple[Over, ...] = field(default=())
 
@@ -37,11 +36,6 @@ class Usable:
     def worst(self) -> Over:
         """The control that is worst off at the best height."""
         return max(self.overs, key=lambda over: over.by(self.best).high)
-
-    @property
-    def window(self) -> Window | None:
-        """The heights around the best one that leave every control free."""
-        return next((window for window in self.free if window.low <= self.best <= window.high), None)
 
     @property
     def crowded(self) -> tuple[Over, ...]:
@@ -104,12 +98,11 @@ def _for_every_seat(one: _Leaning, outline: Outline, seat: Seat) -> bool:
 def _made(verdict: Verdict, one: _Leaning, outline: Outline, seat: Seat) -> Usable:
     middle = seat.height.middle
     reach = Window(middle - outline.down, middle + outline.up)
-    roomy = left_free(_sure_height(outline, seat), (over.crowded for over in one.overs))
-    return Usable(verdict, _best(one.overs, reach, middle), one.lean, one.free, roomy, reach, one.overs)
+    return Usable(verdict, _best(one.overs, reach, middle), one.lean, one.free, reach, one.overs)
 
 
 def _best(overs: Sequence[Over], reach: Window, middle: Fraction) -> Fraction:
-    """The height at which the worst control is best off, and of several such the nearest to the middle.
+    """The height at which the worst control is best off, then the next worst, and of several such the nearest.
 
     How far a control is reached over rises and falls evenly with the height, so that the best is at an end of the
     reach, where some control gets all the room that counts, or half way between one below and one above.
@@ -117,7 +110,7 @@ def _best(overs: Sequence[Over], reach: Window, middle: Fraction) -> Fraction:
     heights = [
         height for height in {reach.low, reach.high, middle, *_turns(overs)} if reach.low <= height <= reach.high
     ]
-    return min(sorted(heights), key=lambda height: (_worst(overs, height), abs(height - middle)))
+    return min(sorted(heights), key=lambda height: (_off(overs, height), abs(height - middle)))
 
 
 def _turns(overs: Sequence[Over]) -> Iterator[Fraction]:
@@ -129,6 +122,6 @@ def _turns(overs: Sequence[Over]) -> Iterator[Fraction]:
     yield from ((one + other) / 2 for one, other in product(rising, falling) if max(abs(one), abs(other)) < FAR / 2)
 
 
-def _worst(overs: Sequence[Over], height: Fraction) -> Fraction:
-    """How far the worst-off control is reached over; room beyond a finger's counts for nothing."""
-    return max((max(over.by(height).high, -FINGER) for over in overs), default=-FINGER)
+def _off(overs: Sequence[Over], height: Fraction) -> list[Fraction]:
+    """How far each control is reached over, the worst first; room beyond a finger's counts for nothing."""
+    return sorted((max(over.by(height).high, -FINGER) for over in overs), reverse=True)
