@@ -67,6 +67,19 @@ def test_what_cannot_be_told_to_be_the_same_is_left_out() -> None:
     assert found(exact, plain, deep("b", "203 mm")) == ()
 
 
+def test_two_depths_that_name_no_face_are_not_of_one_thing() -> None:
+    assert found(*(deep(name, "205 ± 2 mm", reading={"datum": None}) for name in ("a", "b"))) == ()
+
+
+def test_what_was_read_by_eye_beside_a_measure_is_left_out() -> None:
+    width = making.reading("width", "180 ± 1 mm")
+    notes = (
+        making.measured(name, width, making.reading("height", "100 ± 1 mm", tool="eye"), job=name)
+        for name in ("a", "b")
+    )
+    assert [one.same.of for one in found(*notes)] == ["width"]
+
+
 def test_a_reading_of_nobody_knows_which_build_is_left_out() -> None:
     car = making.vehicle(splits=BUILDS)
     late, blank = deep("a", "205 ± 2 mm", splits={"build": "late"}), deep("b", "203 ± 2 mm")
