@@ -10,6 +10,7 @@ from bezelbook.publish.mentions import Mentions, place_words, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.screens import screen_places
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.sizes import size_rows
 from bezelbook.publish.template import render
@@ -50,6 +51,7 @@ def head_unit_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Men
             sizes=size_rows(unit, SIZES, book.shop.tools.bench_caliper, book.shop.units_first),
             lines=typed_lines(unit, leave_out=(*IN_THE_HEADING, *SIZES)),
             answers=told,
+            screen_places=screen_places(tuple(openings), unit, to),
             untried=counted(len(answers) - len(told), "opening"),
             tried=quoted(book, named.tried.get(unit.id, ()), to),
             bench=newest_first(said(book, note) for note in book.bench_notes(unit.id)),

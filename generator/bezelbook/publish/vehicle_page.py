@@ -11,11 +11,14 @@ from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.repeated_readings import RepeatedReading, repeated_readings
+from bezelbook.publish.screens import ScreenFigure, screens
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.speakers.place import Places
 from bezelbook.publish.speakers.vehicle_part import SpeakerPart, speaker_part
 from bezelbook.publish.strips import Section, Strip, sections, strips, unknown_strips
 from bezelbook.publish.template import render
+from bezelbook.reasoning.evidence import evidence_at
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +33,8 @@ class OpeningPart:
     unknown_strips: tuple[str, ...]
     sections: tuple[Section, ...]
     argued: bool
+    readings: tuple[RepeatedReading, ...]
+    screens: tuple[ScreenFigure, ...]
     notes: tuple[Said, ...]
     speakers: SpeakerPart | None
 
@@ -44,6 +49,7 @@ class OtherPlace:
     name: str
     anchor: str
     record: Place | None
+    readings: tuple[RepeatedReading, ...]
     notes: tuple[Said, ...]
     speakers: SpeakerPart | None
 
@@ -61,7 +67,7 @@ def vehicle_pages(
             vehicle=vehicle,
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to, places) for opening in own],
-            others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
+            others=list(_others(vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
@@ -78,14 +84,17 @@ def _opening(opening: Opening, to: Links, places: Places) -> OpeningPart:
         unknown_strips(opening),
         sections(opening),
         len(opening.room.accounts) > 1,
+        repeated_readings(opening.book, opening.room.evidence, to),
+        screens(opening, to),
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
         speaker_part(takes, places, to) if takes and takes.answers else None,
     )
 
 
 def _others(
-    book: KnowledgeBase, vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening], places: Places, to: Links
+    vehicle: Vehicle, noted: frozenset[str], shown: Sequence[Opening], places: Places, to: Links
 ) -> Iterator[OtherPlace]:
+    book = to.book
     openings = {opening.id for opening in shown}
     for place in [*vehicle.places, *sorted(noted - set(vehicle.places))]:
         if place not in openings:
@@ -94,7 +103,8 @@ def _others(
             notes = newest_first(said(book, note) for note in book.notes_at(vehicle.id, place))
             takes = places.get((vehicle.id, place))
             part = speaker_part(takes, places, to) if takes else None
-            yield OtherPlace(name, place_anchor(place), record, tuple(notes), part)
+            readings = repeated_readings(book, evidence_at(book, vehicle, place), to)
+            yield OtherPlace(name, place_anchor(place), record, readings, tuple(notes), part)
 
 
 def _sister(book: KnowledgeBase, sister: str) -> str:

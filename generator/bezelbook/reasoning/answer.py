@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.agreement.beside_answer import apart_unknowns
 from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
@@ -13,6 +14,7 @@ from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNum
 from bezelbook.reasoning.question import Asked, Question, asked, open_axes
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook, Place
+from bezelbook.reasoning.screens.beside_answer import screens_told
 from bezelbook.reasoning.support import Support, support
 from bezelbook.reasoning.unknowns import Missing, unknowns
 from bezelbook.reasoning.verdict import Judgement, judge, viable
@@ -109,6 +111,7 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
     resolved = viable(place, asked(place.frame, place.evidence, question))
     found = judge(place, resolved)
     behind = _support(place, resolved, found)
+    screen = screens_told(place, resolved, question.unit)
     return Answer(
         verdict=found.verdict,
         until_settled="does not" if found.verdict == "argued over" else None,
@@ -120,9 +123,9 @@ def answer(book: KnowledgeBase, question: Question, place: Place | None = None) 
         witnesses=behind.witnesses if behind else 0,
         notes=tuple(_notes(place, resolved, behind or NOBODY)),
         argued=tuple(_argued(place, resolved)),
-        unknown=tuple(unknowns(place, resolved)),
+        unknown=(*unknowns(place, resolved), *apart_unknowns(place, resolved), *screen.missing),
         conditions=found.conditions,
-        needs=tuple(_needs(place, resolved, found)),
+        needs=(*_needs(place, resolved, found), *screen.lines),
         first_unit=book.shop.units_first,
     )
 

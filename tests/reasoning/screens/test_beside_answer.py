@@ -1,0 +1,50 @@
+from tests.reasoning import making
+from tests.reasoning.screens.dashes import control, floater, ruled, told
+
+FREE = "leaves the hazard switch free, however it is set"
+FAR_OFF = control(near="200 ± 1 mm", far="220 ± 1 mm")
+
+
+def test_a_line_says_what_becomes_of_the_controls() -> None:
+    assert told(making.book(floater(), ruled(FAR_OFF))) == (f"screen: {FREE}",)
+
+
+def test_a_thing_without_a_screen_has_no_line() -> None:
+    book = making.book(making.unit(), ruled(control()))
+    assert told(book, "box") == told(book, None, sizes={"depth": making.length("100 mm")}) == ()
+
+
+def test_each_build_has_its_line() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    book = making.book(car, floater(), ruled(FAR_OFF, splits={"build": "late"}))
+    assert told(book) == ("screen (early): controls near it: not looked", f"screen (late): {FREE}")
+    assert told(book, splits={"build": "late"}) == (f"screen: {FREE}",)
+
+
+def test_a_mounting_is_named_where_it_makes_a_difference() -> None:
+    unit = making.changed(floater(), body_height="50 ± 1 mm caliper")
+    here = [{"vehicle": making.CAR, "place": making.HOLE}]
+    upper = {"height": "53 ± 1 mm caliper", "ninths": ["upper-left", "upper", "upper-right"]}
+    lower = {"height": "53 ± 1 mm caliper", "ninths": ["lower-left", "lower", "lower-right"]}
+    kits = making.mount("high", presents=upper, made_for=here), making.mount("low", presents=lower, made_for=here)
+    lines = told(making.book(unit, ruled(control()), *kits))
+    assert {line.partition(":")[0] for line in lines} == {"screen (with high)", "screen (with low)"}
+    assert told(making.book(unit, ruled(), *kits)) == ("screen: controls near it: not looked",)
+
+
+def test_what_is_crowded_has_a_line_of_its_own() -> None:
+    lines = told(making.book(floater(), ruled(control(near="5 ± 1 mm", far="25 ± 1 mm"))))
+    assert [line.startswith("screen: crowds") for line in lines] == [False, True]
+
+
+def test_it_changes_no_verdict_and_stands_among_the_unknowns() -> None:
+    """The same question with and without a control that is covered: nothing else differs."""
+    notes = making.roomy(), making.measured("deep", making.reading("depth", "250 ± 2 mm"))
+    covered = ruled(
+        control(beyond="left", near="1 ± 1 mm", ends=None), readings=[making.reading("width", "190 ± 1 mm")]
+    )
+    plain = making.ask(making.book(floater(), *notes), "floater")
+    screen = making.ask(making.book(floater(), *notes, covered), "floater")
+    assert plain.verdict == screen.verdict == "goes in"
+    assert any(line.startswith("screen:") for line in screen.needs)
+    assert "where the hazard switch starts and ends" in [one.what for one in screen.unknown]

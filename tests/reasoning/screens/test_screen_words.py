@@ -1,0 +1,128 @@
+from typing import Any
+
+from bezelbook.reasoning.screens.screen_at import Lying, ScreenAt
+from bezelbook.reasoning.screens.screen_words import control_words, crowd_words, height_words, verdict_words
+from tests.reasoning import making
+from tests.reasoning.screens.dashes import control, floater, mm, over, ruled
+
+
+def near(mm_off: float, **content: str | None) -> dict[str, Any]:
+    return control(near=f"{mm_off} ± 1 mm", far=f"{mm_off + 20} ± 1 mm", **content)
+
+
+def at(*controls: dict[str, Any], **screen: str | None) -> ScreenAt:
+    return over(floater(**screen), ruled(*controls))
+
+
+def lying(found: ScreenAt) -> Lying:
+    assert found.lying is not None
+    return found.lying
+
+
+def words_of(found: ScreenAt, number: int = 0) -> str:
+    of = lying(found)
+    return control_words(of.usable.overs[number], of, "mm")
+
+
+def test_each_verdict_has_its_sentence() -> None:
+    blank = over(floater(width="240 mm printed"), ruled(control()))
+    assert verdict_words(blank, "mm") == verdict_words(at(), "mm") == "controls near it: not looked"
+    assert verdict_words(at(near(43)), "mm") == "leaves the hazard switch free, however it is set"
+    assert verdict_words(at(near(43), near(60, what="vent")), "mm").startswith("leaves the hazard switch and vent free")
+    assert verdict_words(at(near(25)), "mm") == (
+        "usable if the middle of the screen is set no higher than 3.5 mm (0.14 in) above the middle of the opening"
+    )
+    assert verdict_words(at(near(1), height_down="10 mm"), "mm") == (
+        "covers the hazard switch by 8.5 mm (0.33 in) ± 2 mm at best, however it is set"
+    )
+    assert verdict_words(at(near(0.5)), "in").startswith("too close at the hazard switch: offer it up first")
+
+
+def test_both_units_are_said_with_the_shops_first() -> None:
+    assert "0.14 in (3.5 mm)" in verdict_words(at(near(25)), "in")
+
+
+def test_a_lean_that_it_takes_is_said() -> None:
+    found = at(near(18), near(18, beyond="bottom"), tilt_most="30 deg")
+    assert verdict_words(found, "mm").endswith(", leaning 30°")
+    assert "leaning" not in verdict_words(at(near(25), tilt_most="30 deg"), "mm")
+
+
+def test_a_window_says_the_ends_that_are_not_the_ends_of_its_reach() -> None:
+    low = at(near(25, beyond="bottom"))
+    assert "no lower than 3.5 mm (0.14 in) below the middle" in verdict_words(low, "mm")
+    both = at(near(25), near(25, beyond="bottom"))
+    assert "from 3.5 mm (0.14 in) below to 3.5 mm (0.14 in) above the middle of the opening" in verdict_words(
+        both, "mm"
+    )
+    blank = at(near(200), height_up=None, height_down=None)
+    assert "from 1.5 mm (0.06 in) below to 1.5 mm (0.06 in) above" in verdict_words(blank, "mm")
+
+
+def test_a_window_narrower_than_what_is_shown_keeps_its_ends() -> None:
+    """Half of the screen and 19.98 less 0.01 mm on both sides leave 0.02 mm in the middle."""
+    tight = {"far": "60 ± 1 mm", "near": "21.51 ± 1 mm"}
+    found = at(control(**tight), control(**tight, beyond="bottom"))
+    assert found.verdict == "usable if set"
+    assert "from level with to level with the middle of the opening" in verdict_words(found, "mm")
+
+
+def test_where_the_seat_decides_it_says_so() -> None:
+    found = over(floater(height_down="5 mm", height_up="5 mm"), ruled(near(10), height="150 ± 1 mm"))
+    assert found.verdict == "too close"
+    assert verdict_words(found, "mm").startswith("too close: where its body sits decides")
+
+
+def test_what_was_not_outlined_may_be_covered() -> None:
+    found = at(near(1, starts=None, ends=None), height_down="10 mm")
+    assert verdict_words(found, "mm") == (
+        "may cover the hazard switch, by 10.5 mm (0.41 in) at most: where it starts and ends was not looked at"
+    )
+
+
+def test_nobody_knows_how_much_where_nothing_bounds_it() -> None:
+    note = making.measured("blank", making.reading("width", "180 ± 1 mm"), controls=[control(beyond="bottom")])
+    found = over(floater(), note)
+    assert found.verdict == "not looked"
+    assert "covered" in words_of(found)
+
+
+def test_a_control_is_told_as_it_lies_at_the_best_setting() -> None:
+    """Set 20 mm down, the screen ends at most 50.5 mm over the middle; a control 5 ± 1 mm off is at least 54 mm up."""
+    assert words_of(at(near(43))) == "free"
+    assert words_of(at(near(1), height_down="10 mm")) == ("covered, by 8.5 mm (0.33 in) ± 2 mm, not touched")
+    assert words_of(at(near(5))) == "free by 3.5 mm (0.14 in) at worst: crowded, a finger wants 10 mm"
+    assert words_of(at(near(0.5, stands_out="20 ± 1 mm"), height_down="10 mm")).endswith(
+        ", not touched from 21 mm (0.83 in) off the dash on"
+    )
+    assert words_of(at(near(1, stands_out="50 ± 1 mm"), height_down="10 mm")).endswith(", and touched at every offset")
+    assert words_of(at(near(1, stands_out=None), height_down="10 mm")).endswith("± 2 mm")
+    assert words_of(at(near(1, stands_out="40 ± 5 mm"), height_down="10 mm")).endswith("± 2 mm")
+    assert words_of(at(near(0.5))).startswith("may be covered, by ")
+
+
+def test_a_control_of_perhaps_another_build_is_told_with_that_doubt() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    note = ruled(near(1))
+    found = over(floater(height_down="10 mm"), car, note, ruled(named="late", splits={"build": "late"}), build=1)
+    assert found.verdict == "too close"
+    assert "covered, if this build has it, by" in words_of(found)
+
+
+def test_what_is_crowded_is_said_in_one_line() -> None:
+    found = at(near(5), near(6, what="vent"))
+    assert crowd_words(found, "mm") == (
+        "crowds the hazard switch and vent: 3.5 mm (0.14 in) left at worst, and a finger wants 10 mm"
+    )
+    assert (
+        crowd_words(at(near(25)), "mm")
+        == crowd_words(at(near(1), height_down="5 mm"), "mm")
+        == crowd_words(at(), "mm")
+        == ""
+    )
+
+
+def test_a_height_is_told_against_the_middle_of_the_opening() -> None:
+    assert height_words(mm(0), "mm") == "level with the middle of the opening"
+    assert height_words(mm(5), "mm") == "5 mm (0.20 in) above the middle of the opening"
+    assert height_words(-mm(5), "in") == "0.20 in (5 mm) below the middle of the opening"
