@@ -30,6 +30,11 @@ def vehicle_page(vehicle: str) -> str:
     return f"vehicles/{vehicle}.md"
 
 
+def removal_page(vehicle: str) -> str:
+    """The page that says what comes off a vehicle first, by the vehicle's id."""
+    return f"vehicles/{vehicle}/removal.md"
+
+
 def head_unit_page(unit: str) -> str:
     """The page of a head unit, by its id."""
     return f"head-units/{unit}.md"

@@ -16,6 +16,7 @@ from bezelbook.publish.mount_page import mount_pages
 from bezelbook.publish.opening import openings_of
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.record_pages import listed_pages, part_pages
+from bezelbook.publish.removal.page import removal_pages
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.vehicle_page import vehicle_pages
@@ -33,6 +34,7 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     openings, named = openings_of(book), mentions(book)
     yield home_page(knowledge, openings)
     yield from vehicle_pages(book, openings, named)
+    yield from removal_pages(book, named)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
     yield from part_pages(book)
