@@ -60,7 +60,7 @@ def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal,
     """An order for the builds it holds for, as a page at `to` shows it."""
     named = [*vehicle.trim, *(step.piece for step in removal.steps)]
     names = {piece: name_of(vehicle, piece) for piece in named}
-    argued = {piece for circle in removal.argued for piece in circle.pieces}
+    argued = _argued(removal)
     return Part(
         which_builds(vehicle, place, removal.builds),
         removal.written,
@@ -69,10 +69,10 @@ def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal,
         _no_class(removal),
         _drawing(removal, argued),
         tuple(
-            step_lines(book, number, step, names, told, argued=step.piece in argued)
+            step_lines(book, number, step, names, told, argued.get(step.piece, frozenset()))
             for number, step in enumerate(removal.steps, 1)
         ),
-        tuple(fixing_words(book, one) for one in removal.loose),
+        tuple(words for one in removal.loose for words in fixing_words(book, one)),
         tuple(one.what for one in removal.hidden),
         tuple(_habit(vehicle, one) for one in removal.habits),
         tuple((step.name, one.what) for step in reversed(removal.steps) for one in step.refit),
@@ -80,6 +80,15 @@ def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal,
         asked_of(book, vehicle, removal),
         tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], to)),
     )
+
+
+def _argued(removal: Removal) -> Mapping[str, frozenset[str]]:
+    """For each piece that is argued over, all pieces that go round in a circle with it."""
+    found: dict[str, frozenset[str]] = {}
+    for circle in removal.argued:
+        for piece in circle.pieces:
+            found[piece] = found.get(piece, frozenset()) | frozenset(circle.pieces)
+    return found
 
 
 def _basis(book: KnowledgeBase, removal: Removal) -> str:

@@ -44,16 +44,19 @@ class StepLines:
 
 
 def step_lines(
-    book: KnowledgeBase, number: int, step: Step, names: Mapping[str, str], told: FirstUse, *, argued: bool
+    book: KnowledgeBase, number: int, step: Step, names: Mapping[str, str], told: FirstUse, argued: frozenset[str]
 ) -> StepLines:
-    """A step as a page writes it; `names` are those of the pieces, `told` remembers what the page has explained."""
-    lines = tuple((label, words) for label, words in _lines(book, number, step, names) if words)
+    """A step as a page writes it; `names` are those of the pieces, `told` remembers what the page has explained.
+
+    `argued` are the pieces that are argued over together with this one, itself among them; none when it is not.
+    """
+    lines = tuple((label, words) for label, words in _lines(book, number, step, names, argued) if words)
     texts = [step.name, *(word for _, words in lines for word in words)]
     return StepLines(
         number,
         step.name,
         SIDES[step.side],
-        tuple(_marks(step, argued=argued)),
+        tuple(_marks(step, argued=bool(argued))),
         tuple(one for one in step.safety if one != "none"),
         lines,
         tuple(told.said(texts, *_meanings(book, step))),
@@ -61,27 +64,29 @@ def step_lines(
     )
 
 
-def fixing_words(book: KnowledgeBase, fixing: Fixing) -> str:
-    """Fasteners in one line: how many, which, what turns them, where, how long, and the odd one."""
+def fixing_words(book: KnowledgeBase, fixing: Fixing) -> tuple[str, ...]:
+    """Fasteners in a line: how many, which, what turns them, where, how long; and a line for each odd one."""
     counts = " or ".join(str(said.what) for said in fixing.counts)
-    more = f" (two notes differ: take {fixing.most})" if len(fixing.counts) > 1 else ""
     record = record_of(book, fixing.name)
-    drive = f", {record.drive}" if record and record.drive else ""
-    where = f", {fixing.where}" if fixing.where else ""
-    lengths = f", {' or '.join(said.what for said in fixing.lengths)} long" if fixing.lengths else ""
-    odd = "".join(f" – the odd one: {said.what}" for said in fixing.odd_ones)
-    count = f"{counts} × " if counts else ""
-    uncounted = "" if counts else ", not counted"
-    return f"{count}{fixing.name}{drive}{where}{lengths}{more}{uncounted}{odd}"
+    said = (
+        f"{f'{counts} × ' if counts else ''}{fixing.name}",
+        record.drive if record and record.drive else "",
+        fixing.where or "",
+        f"{' or '.join(said.what for said in fixing.lengths)} long" if fixing.lengths else "",
+        "" if counts else "not counted",
+        f"the notes differ, so have {fixing.most} ready" if len(fixing.counts) > 1 else "",
+    )
+    return ", ".join(one for one in said if one), *(f"Odd one: {said.what}" for said in fixing.odd_ones)
 
 
 def _lines(
-    book: KnowledgeBase, number: int, step: Step, names: Mapping[str, str]
+    book: KnowledgeBase, number: int, step: Step, names: Mapping[str, str], argued: frozenset[str]
 ) -> Iterator[tuple[str, tuple[str, ...]]]:
-    yield "Off before it", tuple(_before(one, names) for one in step.first)
+    yield "Argued over", tuple(_claim(book, one, names) for one in step.first if one.first in argued)
+    yield "Off before it", tuple(_before(one, names) for one in step.first if one.first not in argued)
     yield "Look for", _told(step.hidden)
     yield "Tool", tuple(_tool(tool) for tool in step.tools) or _from_screws(book, step)
-    yield "What holds it", tuple(fixing_words(book, fixing) for fixing in step.held)
+    yield "What holds it", tuple(words for fixing in step.held for words in fixing_words(book, fixing))
     yield "One screw with", tuple(f"{_name(names, piece)}, which is loose once it is out" for piece in step.shares)
     yield "Start at", tuple(f"the {said.what} edge" for said in step.lead_edges)
     yield "Pull", tuple(", then ".join(said.what) for said in step.pulls)
@@ -94,6 +99,12 @@ def _lines(
 def _before(one: Before, names: Mapping[str, str]) -> str:
     why = one.why[0]
     return f"{_name(names, one.first)}: {WHY.get(why, f'it {why} this')}"
+
+
+def _claim(book: KnowledgeBase, one: Before, names: Mapping[str, str]) -> str:
+    notes = [book.notes[id_] for id_ in one.notes]
+    says = listed([f"{note.author or 'somebody'} ({note.date or 'no date'})" for note in notes])
+    return f"{says}: {_before(one, names)}"
 
 
 def _name(names: Mapping[str, str], piece: str) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.evidence import witnesses
 from bezelbook.reasoning.order.precedence import Before
 from bezelbook.reasoning.order.removal import Circle, Removal
 from bezelbook.reasoning.order.step import Step, name_of
@@ -20,7 +21,7 @@ def asked_of(book: KnowledgeBase, vehicle: Vehicle, removal: Removal) -> tuple[M
         return (_nobody_wrote(),)
     return (
         *(_argued(vehicle, circle) for circle in removal.argued),
-        *(one for step in removal.steps for one in _of_step(vehicle, step)),
+        *(one for step in removal.steps for one in _of_step(book, vehicle, step)),
         *(_build_not_said(book, note) for note in removal.open_notes),
     )
 
@@ -52,17 +53,17 @@ def _reason(one: Before) -> str:
     return first if first in ("lies over", "overlaps the edge of", "traps") else f"comes off first ({first}) before"
 
 
-def _of_step(vehicle: Vehicle, step: Step) -> Iterator[Missing]:
+def _of_step(book: KnowledgeBase, vehicle: Vehicle, step: Step) -> Iterator[Missing]:
     if step.stands == "asked":
         yield Missing(
-            f"{_few(step.lists)} of {_few(step.out_of)} jobs takes the {step.name} off: needed or habit?",
+            f"{_few(step.lists)} of {_few(step.out_of)} jobs took the {step.name} off: needed or habit?",
             EYES,
             "one step more or less",
         )
     elif 0 < step.lists < step.out_of:
         yield Missing(
-            f"{_few(step.lists)} of {_few(step.out_of)} jobs lists the {step.name}, and something asks for it: "
-            "did the others leave it on, or leave it out?",
+            f"{_few(step.lists)} of {_few(step.out_of)} jobs listed the {step.name}, and something asks for it: "
+            "did the others leave it on, or not write it down?",
             EYES,
             "whether it has to come off at all",
         )
@@ -76,10 +77,10 @@ def _of_step(vehicle: Vehicle, step: Step) -> Iterator[Missing]:
                 "ask who wrote it, or look, 1 min",
                 "whether the order is a must",
             )
-    yield from _differing(step)
+    yield from _differing(book, step)
 
 
-def _differing(step: Step) -> Iterator[Missing]:
+def _differing(book: KnowledgeBase, step: Step) -> Iterator[Missing]:
     """Where notes about one piece do not say the same; the safe side is taken until somebody looks."""
     for fixing in step.held:
         if len(fixing.counts) > 1:
@@ -95,10 +96,11 @@ def _differing(step: Step) -> Iterator[Missing]:
     if len(step.pulls) > 1:
         ways = listed([", then ".join(one.what) for one in step.pulls], "or")
         yield Missing(f"{ways}: which way does the {step.name} come?", EYES, "which hook snaps")
+    jobs = _jobs(book, step.notes)
     for hook in step.hooks:
-        if len(hook.notes) < len(step.notes):
+        if (seen := _jobs(book, hook.notes)) < jobs:
             yield Missing(
-                f"hooks on the {step.name}, in {_few(len(hook.notes))} of {_few(len(step.notes))} notes: {hook.what}",
+                f"hooks on the {step.name}, in {_few(seen)} of {_few(jobs)} jobs: {hook.what}",
                 "feel along that edge before you pull, 1 min",
                 "which hook snaps",
             )
@@ -107,6 +109,10 @@ def _differing(step: Step) -> Iterator[Missing]:
 def _build_not_said(book: KnowledgeBase, note: str) -> Missing:
     author = book.notes[note].author or "its author"
     return Missing(f"{note} does not say which build the car was", f"ask {author}", "how far that note carries")
+
+
+def _jobs(book: KnowledgeBase, notes: tuple[str, ...]) -> int:
+    return witnesses(book.notes[id_] for id_ in notes)
 
 
 def _few(number: int) -> str:

@@ -59,9 +59,10 @@ def _ready(graph: Befores, order: Iterable[str]) -> list[str]:
 
 
 def _next_sides(graph: Befores, sides: Sides, begun: _Begun) -> list[Side | None]:
-    """The sides at which something can be taken next; none in particular when nobody wrote any of them."""
+    """The sides at which something can be taken next; any there is, where all that can be taken has no side."""
     ready = {sides.get(thing) for thing in _ready(graph, begun.order)}
-    return [side for side in SIDES if side in ready] or [begun.side]
+    left = {sides.get(thing) for thing in graph.keys() - set(begun.order)}
+    return [side for side in SIDES if side in (ready - {None} or left)] or [None]
 
 
 def _take(
