@@ -61,6 +61,7 @@ def test_every_record_has_its_page(demo: Knowledge, demo_files: tuple[SiteFile, 
     book = demo.book
     expected = PAGES_OF_ONE | {
         *(f"vehicles/{id_}.md" for id_ in book.vehicles),
+        *(f"vehicles/{id_}/removal.md" for id_ in book.vehicles),
         *(f"data/vehicles/{id_}.js" for id_ in book.vehicles),
         *(f"head-units/{id_}.md" for id_ in book.head_units),
         *(f"mounts/{id_}.md" for id_ in book.mounts),

@@ -29,7 +29,7 @@ def decision(**content: Any) -> Record:
 
 
 def test_a_note_counts_when_it_tells_of_anything_that_comes_off() -> None:
-    tell = {
+    tell: dict[str, dict[str, Any]] = {
         "a": {"lies_over": [trim.over("lid", "strip")]},
         "b": {"shares_screw": ["lid", "strip"]},
         "c": {"hidden": "One screw."},

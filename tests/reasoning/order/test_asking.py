@@ -55,7 +55,10 @@ def test_an_argument_names_both_pieces_and_one_look_that_settles_it() -> None:
     one = seen("one", lies_over=[over("strip", "bezel", how="traps")])
     two = seen("two", pieces=["strip", first("bezel", "strip"), first("strip", "bezel", why="reach")])
     [argued, *_] = asked(one, two)
-    assert argued.what == ("argued over: bezel comes off first (reach) before strip, and strip traps bezel")
+    assert argued.what == (
+        "argued over: bezel comes off first (reach) before strip (two, no date) "
+        "and strip traps bezel (one, no date and two, no date)"
+    )
     assert "1 min" in argued.look
     assert argued.changes == "which of bezel and strip comes off first"
 
@@ -79,9 +82,14 @@ def test_where_two_do_not_say_the_same_of_a_piece_somebody_should_look() -> None
 def test_what_a_note_leaves_blank_of_its_build_is_asked_of_its_author() -> None:
     split: dict[str, Any] = {"values": {"early": {}, "late": {}}}
     found = asked(seen("a", author="rk", pieces=["bezel"]), vehicle=car("bezel", splits={"build": split}))
-    assert [(one.what, one.look) for one in found] == [("a does not say which build the car was", "ask rk")]
+    assert [(one.what, one.look) for one in found] == [
+        ("the note of rk, no date, does not say which build the car was", "ask rk")
+    ]
     [nobody] = asked(seen("a", author=None, pieces=["bezel"]), vehicle=car("bezel", splits={"build": split}))
-    assert nobody.look == "ask its author"
+    assert (nobody.what, nobody.look) == (
+        "the note of not signed, no date, does not say which build the car was",
+        "ask its author",
+    )
 
 
 def test_more_than_six_jobs_are_counted_in_figures() -> None:

@@ -54,4 +54,5 @@ def test_a_pair_that_follows_from_others_is_not_needed() -> None:
 
 def test_a_thing_lies_as_deep_as_its_longest_chain() -> None:
     assert depths(CHAIN) == {"a": 0, "b": 1, "c": 2}
+    assert depths(befores([("b", "c"), ("a", "b")])) == {"a": 0, "b": 1, "c": 2}
     assert depths({}) == {}

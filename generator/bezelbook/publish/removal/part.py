@@ -93,8 +93,8 @@ def _argued(removal: Removal) -> Mapping[str, frozenset[str]]:
 
 def _basis(book: KnowledgeBase, removal: Removal) -> str:
     notes = [book.notes[id_] for id_ in removal.notes]
-    newest = max((note.date for note in notes if note.date), default=None)
-    day = f", the newest of {newest}" if newest else ""
+    days = sorted({note.date for note in notes if note.date})
+    day = f", {'of' if len(days) == 1 else 'the newest of'} {days[-1]}" if days else ""
     return f"From {counted(witnesses(notes), 'job')}{day}. Check on this car first."
 
 
@@ -119,7 +119,7 @@ def _no_class(removal: Removal) -> str:
 
 
 def _drawing(removal: Removal, argued: Iterable[str]) -> Markup | str:
-    if not removal.steps:
+    if len(removal.steps) == 1 or not removal.steps:
         return ""
     deep = depths(befores(removal.over, [step.piece for step in removal.steps]))
     doubtful = set(argued)
@@ -140,9 +140,9 @@ def _time(removal: Removal) -> str:
     if not times:
         return ""
     whole = sum((time.median for time in times), start=Fraction(0))
-    thin = ", thin: fewer than three jobs" if any(time.thin for time in times) else ""
-    of = f"{len(times)} of {counted(len(removal.steps), 'piece')}"
-    return f"About {show_minutes(round(whole))} for the {of} that somebody clocked{thin}."
+    thin = "; thin, from fewer than three jobs" if any(time.thin for time in times) else ""
+    of = f"{len(times)} of its {len(removal.steps)} {'step' if len(removal.steps) == 1 else 'steps'}"
+    return f"Clocked: about {show_minutes(round(whole))} for {of}{thin}."
 
 
 def _differed(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Iterator[str]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.removal.trade_words import DIRECTIONS, FASTENERS, REACH, FirstUse
 from bezelbook.publish.wording import counted
+from bezelbook.reasoning.order.asking import by_whom
 from bezelbook.reasoning.order.clocked import Clocked
 from bezelbook.reasoning.order.fixings import Fixing, record_of
 from bezelbook.reasoning.order.precedence import NOT_SAID, Before
@@ -22,7 +23,7 @@ SIDES: Mapping[str | None, str] = {
 }
 
 WHY: Mapping[str, str] = {
-    NOT_SAID: "nobody wrote why",
+    NOT_SAID: "somebody took it off first and did not write why",
     "reach": "no hand or tool gets past it",
     "cable": "a cable holds the two together",
     "screw": "a screw sits behind it",
@@ -60,7 +61,7 @@ def step_lines(
         tuple(one for one in step.safety if one != "none"),
         lines,
         tuple(told.said(texts, *_meanings(book, step))),
-        listed(step.blank) if step.blank else "",
+        ", ".join(step.blank),
     )
 
 
@@ -102,9 +103,8 @@ def _before(one: Before, names: Mapping[str, str]) -> str:
 
 
 def _claim(book: KnowledgeBase, one: Before, names: Mapping[str, str]) -> str:
-    notes = [book.notes[id_] for id_ in one.notes]
-    says = listed([f"{note.author or 'somebody'} ({note.date or 'no date'})" for note in notes])
-    return f"{says}: {_before(one, names)}"
+    says = "; ".join(by_whom(book, id_) for id_ in one.notes)
+    return f"{_before(one, names)} ({says})"
 
 
 def _name(names: Mapping[str, str], piece: str) -> str:

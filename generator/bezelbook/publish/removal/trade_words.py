@@ -85,9 +85,9 @@ class FirstUse:
     def said(self, texts: Iterable[str], *more: tuple[str, str]) -> list[tuple[str, str]]:
         """The words of the trade in these texts, and `more` (word, meaning) pairs, that the page has not explained."""
         found = [(word, meaning) for text in texts for word, meaning in PIECES.items() if _has(text, word)]
-        new = [(word, meaning) for word, meaning in dict.fromkeys((*more, *found)) if meaning not in self._told]
-        self._told.update(meaning for _, meaning in new)
-        return new
+        new = {meaning: word for word, meaning in reversed((*more, *found)) if meaning not in self._told}
+        self._told |= new.keys()
+        return [(word, meaning) for meaning, word in reversed(new.items())]
 
 
 def _has(text: str, word: str) -> bool:

@@ -20,7 +20,7 @@ def asked_of(book: KnowledgeBase, vehicle: Vehicle, removal: Removal) -> tuple[M
     if not removal.written:
         return (_nobody_wrote(),)
     return (
-        *(_argued(vehicle, circle) for circle in removal.argued),
+        *(_argued(book, vehicle, circle) for circle in removal.argued),
         *(one for step in removal.steps for one in _of_step(book, vehicle, step)),
         *(_build_not_said(book, note) for note in removal.open_notes),
     )
@@ -34,17 +34,23 @@ def _nobody_wrote() -> Missing:
     )
 
 
-def _argued(vehicle: Vehicle, circle: Circle) -> Missing:
-    names = [name_of(vehicle, piece) for piece in circle.pieces]
-    one_way = f"{names[0]} {_reason(circle.befores[0])} {names[1]}"
-    back = " and ".join(
-        f"{name_of(vehicle, one.first)} {_reason(one)} {name_of(vehicle, one.then)}" for one in circle.befores[1:]
-    )
+def _argued(book: KnowledgeBase, vehicle: Vehicle, circle: Circle) -> Missing:
+    claims = [
+        f"{name_of(vehicle, one.first)} {_reason(one)} {name_of(vehicle, one.then)} "
+        f"({listed([by_whom(book, note) for note in one.notes])})"
+        for one in circle.befores
+    ]
     return Missing(
-        f"argued over: {one_way}, and {back}",
+        f"argued over: {listed(claims)}",
         "look at the next car which edge lies on top, and take a picture, 1 min",
-        f"which of {listed(names)} comes off first",
+        f"which of {listed([name_of(vehicle, piece) for piece in circle.pieces])} comes off first",
     )
+
+
+def by_whom(book: KnowledgeBase, note: str) -> str:
+    """Whose word a note is, and of which day."""
+    said = book.notes[note]
+    return f"{said.author or 'not signed'}, {said.date or 'no date'}"
 
 
 def _reason(one: Before) -> str:
@@ -108,7 +114,11 @@ def _differing(book: KnowledgeBase, step: Step) -> Iterator[Missing]:
 
 def _build_not_said(book: KnowledgeBase, note: str) -> Missing:
     author = book.notes[note].author or "its author"
-    return Missing(f"{note} does not say which build the car was", f"ask {author}", "how far that note carries")
+    return Missing(
+        f"the note of {by_whom(book, note)}, does not say which build the car was",
+        f"ask {author}",
+        "how far that note carries",
+    )
 
 
 def _jobs(book: KnowledgeBase, notes: tuple[str, ...]) -> int:

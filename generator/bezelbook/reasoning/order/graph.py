@@ -99,7 +99,7 @@ def depths(graph: Befores) -> Mapping[str, int]:
     """For each thing of a graph without circles how many things lie over it in the longest chain; 0 is on top."""
     found: dict[str, int] = {}
     while len(found) < len(graph):
-        for thing in graph.keys() - found.keys():
-            if graph[thing] <= found.keys():
+        for thing in graph:
+            if thing not in found and graph[thing] <= found.keys():
                 found[thing] = max((found[one] + 1 for one in graph[thing]), default=0)
     return found
