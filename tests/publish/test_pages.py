@@ -45,6 +45,7 @@ PAGES_OF_ONE = {
     "vehicles.md",
     "parts.md",
     "monday.md",
+    "look-next.md",
     "checks.md",
     "reading.md",
     "shop.md",

@@ -14,6 +14,7 @@ HOME = "index.md"
 VEHICLES = "vehicles.md"
 PARTS = "parts.md"
 MONDAY = "monday.md"
+LOOK_NEXT = "look-next.md"
 CHECKS = "checks.md"
 READING = "reading.md"
 SHOP = "shop.md"
@@ -66,6 +67,11 @@ def vehicle_script(vehicle: str) -> str:
 def place_anchor(place: str) -> str:
     """The anchor of a place on its vehicle's page."""
     return f"place-{place}"
+
+
+def look_anchor(vehicle: str) -> str:
+    """The anchor of a vehicle on the page of what to look at next."""
+    return f"next-{vehicle}"
 
 
 def note_anchor(note: str) -> str:
@@ -155,6 +161,7 @@ class Links:
             "vehicles": VEHICLES,
             "parts": PARTS,
             "monday": MONDAY,
+            "look_next": LOOK_NEXT,
             "checks": CHECKS,
             "reading": READING,
             "shop": SHOP,

@@ -10,6 +10,7 @@ from bezelbook.publish.home_page import home_page
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.links import check_links
 from bezelbook.publish.lists import list_pages
+from bezelbook.publish.look_next_page import look_next_page
 from bezelbook.publish.mentions import mentions
 from bezelbook.publish.monday_page import monday_page
 from bezelbook.publish.mount_page import mount_pages
@@ -41,6 +42,7 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     yield from listed_pages(book)
     yield from list_pages(knowledge, named)
     yield monday_page(knowledge)
+    yield look_next_page(book, openings)
     yield from check_pages(knowledge)
     yield page_file(READING, "How to read an answer", render("publish/reading.html", to=Links(READING, book)))
     yield from data_files(knowledge, openings)
