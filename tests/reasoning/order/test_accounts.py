@@ -38,7 +38,10 @@ def test_a_note_counts_when_it_tells_of_anything_that_comes_off() -> None:
         "silent": {"words": "Nothing to see."},
     }
     notes = [trim.seen(name, **said) for name, said in tell.items()]
-    found = accounts(*notes, making.tried(), trim.seen("elsewhere", vehicle="other", pieces=["strip"]))
+    job = making.record(
+        "jobs", "soon", {"tag": "soon", "vehicle": making.CAR, "wishes": [{"want": "add", "what": "box"}]}
+    )
+    found = accounts(*notes, job, making.tried(), trim.seen("elsewhere", vehicle="other", pieces=["strip"]))
     assert counting(found) == ["a", "b", "c", "d", "e"]
     assert found.aside == ()
 
@@ -91,7 +94,12 @@ def test_a_split_that_is_said_or_that_the_year_implies_is_no_other() -> None:
 def test_a_decision_on_how_a_note_is_read_fills_a_blank_and_changes_nothing_else() -> None:
     as_late = decision(
         decided="both true",
-        read_as=[{"note": "a", "splits": {"build": "late"}}, {"note": "b", "year": 1}, {"note": "c", "year": 1}],
+        read_as=[
+            {"note": "a", "splits": {"build": "late"}},
+            {"note": "b", "plugs": "on"},
+            {"note": "b", "year": 1},
+            {"note": "c", "year": 1},
+        ],
     )
     found = accounts(note("a"), note("b"), note("c", splits={"build": "late"}), note("d", year=3), as_late)
     assert {one.note.id: dict(one.known) for one in found.counting} == {

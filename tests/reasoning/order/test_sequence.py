@@ -32,6 +32,12 @@ def test_where_nothing_decides_it_goes_as_it_was_done_and_then_by_name() -> None
     assert least_moves(free, SIDES) == ("c", "l1", "l2")
 
 
+def test_of_two_orders_with_as_few_moves_the_one_that_was_done_is_taken() -> None:
+    graph = befores([("l1", "c"), ("r1", "c")])
+    assert least_moves(graph, SIDES, done=["r1", "l1", "c"]) == ("r1", "l1", "c")
+    assert least_moves(graph, SIDES, done=["l1", "r1", "c"]) == ("l1", "r1", "c")
+
+
 def test_a_piece_whose_side_nobody_wrote_asks_for_no_move() -> None:
     graph = befores([("l1", "any"), ("any", "l2")])
     found = least_moves(graph, SIDES)

@@ -45,7 +45,7 @@ def test_what_notes_say_is_put_together() -> None:
         "pull": ["toward you", "left"],
         "hooks": "Two at the left.",
         "hidden": "One behind the blank.",
-        "plugs": ["hazard-6", "some plug"],
+        "plugs": ["hazard-6", "hazard PLUG", "some plug"],
         "fasteners": ["clip"],
         "tools": ["lever"],
         "refit": "Plug first.",
@@ -75,6 +75,13 @@ def test_a_tool_has_the_reach_of_its_record_and_of_every_note() -> None:
     assert tool.reach == ("swivel", "long")
     assert tool.not_here == ("Plastic.", "Powered driver.")
     assert tool.notes == ("n0", "n1")
+
+
+def test_each_tool_has_what_was_said_of_it_alone() -> None:
+    tools = [{"tool": "lever", "not_here": "Steel."}, {"tool": "seven", "reach": ["long"]}]
+    lever, seven = step({"tools": tools}).tools
+    assert (lever.reach, lever.not_here) == ((), ("Steel.",))
+    assert (seven.reach, seven.not_here) == (("long",), ())
 
 
 def test_a_tool_without_a_record_is_its_words_however_they_are_spelled() -> None:

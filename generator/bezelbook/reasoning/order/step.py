@@ -136,8 +136,7 @@ def _safety(own: Safety | None, off: Sequence[tuple[PieceOff, Seen]]) -> tuple[S
 
 
 def _plug(book: KnowledgeBase, words: str) -> str:
-    found = book.connectors.get(words) or book.named("connector", words)
-    return getattr(found, "name", words)
+    return getattr(book.named("connector", words), "name", words)
 
 
 def _tools(book: KnowledgeBase, said: Sequence[tuple[ToolUsed, str]]) -> tuple[ToolSaid, ...]:
