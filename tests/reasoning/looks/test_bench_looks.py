@@ -1,12 +1,14 @@
 from fractions import Fraction
+from typing import Any
 
 from bezelbook.kinds.record import Record
-from bezelbook.reasoning.looks.bench_looks import bench_looks
+from bezelbook.reasoning.looks.bench_looks import _reading, bench_looks
 from bezelbook.reasoning.looks.look import PLUG, Look
 from bezelbook.reasoning.looks.pair import open_pairs
+from bezelbook.reasoning.needs import needs_of_unit
 from tests.reasoning import making
 
-NOSE = {"nose_width": "170 ± 1 mm caliper", "nose_height": "95 ± 1 mm caliper"}
+NOSE: dict[str, Any] = {"nose_width": "170 ± 1 mm caliper", "nose_height": "95 ± 1 mm caliper"}
 DEEP = making.reading("depth", "205 ± 3 mm")
 FRAME = (making.roomy(), making.measured("wire", DEEP))
 
@@ -47,3 +49,23 @@ def test_a_unit_of_which_all_is_known_needs_no_bench() -> None:
 
 def test_a_unit_that_no_reading_of_its_own_would_settle_is_not_looked_at() -> None:
     assert looks(making.unit(**NOSE, body_depth="110 mm printed")) == {}
+
+
+def test_a_look_at_one_unit_settles_that_unit_alone() -> None:
+    found = looks(making.unit(**NOSE, body_depth="110 mm printed"), making.unit("other", body_depth="110 mm"), *FRAME)
+    assert {pair.unit for pair in found["depth of box"].settles} == {"box"}
+
+
+def test_what_is_printed_may_read_half_a_millimetre_off_and_what_is_blank_anything_usual() -> None:
+    base = making.book(making.unit(body_width="178 mm printed", body_depth=None))
+    needs = needs_of_unit(base, base.head_units["box"])
+    printed = [_reading(needs, "width", number) for number in range(3)]
+    assert [(span.low, span.high) for span in printed] == [
+        (177_300_000, 177_700_000),
+        (177_800_000, 178_200_000),
+        (178_300_000, 178_700_000),
+    ]
+    # A depth is usually 20 to 220 mm; the middles of its thirds to the nanometre, each read to 0.2 mm.
+    blank = [_reading(needs, "depth", number) for number in range(3)]
+    assert [span.low for span in blank] == [53_133_333, 119_800_000, 186_466_666]
+    assert {(span.high or 0) - (span.low or 0) for span in blank} == {400_000}

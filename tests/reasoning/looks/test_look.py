@@ -1,6 +1,6 @@
 from fractions import Fraction
 
-from bezelbook.reasoning.looks.look import Todo, look_of
+from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Todo, look_of
 from bezelbook.reasoning.looks.pair import Pair
 from tests.reasoning import making
 
@@ -25,3 +25,9 @@ def test_a_look_is_worth_what_it_settles_for_its_minutes() -> None:
 def test_a_look_that_settles_nothing_is_none() -> None:
     assert look_of(making.book(), TODO, [[], []]) is None
     assert look_of(making.book(), TODO, []) is None
+
+
+def test_a_wrong_answer_costs_the_middle_of_what_the_trade_says() -> None:
+    # Trade 1.3, common practice, no source: too deep 0.5 to 2 bay-hours, plugs or loom in the way 0.5 to 1.
+    assert Fraction("0.5") + 2 == CHASSIS * 2
+    assert Fraction("0.5") + 1 == PLUG * 2

@@ -61,6 +61,14 @@ def test_readings_that_the_notes_rule_out_are_not_counted() -> None:
     assert set(look.settles.values()) <= {Fraction(number, 5) for number in range(1, 6)}
 
 
+def test_a_reading_that_no_room_would_give_is_no_outcome() -> None:
+    # Somewhere a body of 170 was stopped, so not every ninth reads 205 or more: 89 and 147 mm are left, of which the
+    # first refuses a body of 110 and the second is too near to its plug to say.
+    no = making.tried(what="deep", verdict="does not", reason="depth", plugs="off")
+    [look] = looks(box(), box("deep", 170), making.roomy(), no).values()
+    assert {pair.unit: share for pair, share in look.settles.items()} == {"box": Fraction(1, 2)}
+
+
 def test_a_look_settles_its_own_build_only() -> None:
     car = making.vehicle(splits={"build": making.split("early", "late")})
     place = making.place(making.book(car, box()))

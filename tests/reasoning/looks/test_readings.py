@@ -1,3 +1,5 @@
+from typing import Any
+
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.looks.readings import IMAGINED, TRIED, Unread, read_as, unread
 from bezelbook.values.words import NINTHS
@@ -55,3 +57,21 @@ def test_a_size_that_only_one_reading_would_agree_with_is_not_worth_reading() ->
     assert found["width"].least == 299 * MM
     wide = making.unit(body_width="310 ± 1 mm caliper")
     assert "width" not in blank(wide, huge)
+
+
+def test_a_reading_that_is_argued_over_was_read() -> None:
+    assert "width" not in blank(
+        making.unit(), making.tried(), making.measured("tape", making.reading("width", "90 ± 1 mm"))
+    )
+
+
+def test_of_two_accounts_the_roomier_says_how_much_may_be_read() -> None:
+    units = [making.unit(f"u{depth}", body_depth=f"{depth} ± 1 mm caliper") for depth in (150, 160, 200)]
+    no: dict[str, Any] = {"verdict": "does not", "reason": "depth", "where": ["centre"], "plugs": "off"}
+    notes = [
+        making.tried("yes", what="u160", plugs="off"),
+        making.tried("short-no", what="u150", **no),
+        making.tried("long-no", what="u200", **no),
+    ]
+    found = blank(*units, *notes)["centre"]
+    assert (found.least, found.most) == (60 * MM, 201 * MM)
