@@ -46,6 +46,7 @@ PAGES_OF_ONE = {
     "vehicles.md",
     "parts.md",
     "monday.md",
+    "look-next.md",
     "checks.md",
     "reading.md",
     "writing.md",
@@ -63,6 +64,7 @@ def test_every_record_has_its_page(demo: Knowledge, demo_files: tuple[SiteFile, 
     book = demo.book
     expected = PAGES_OF_ONE | {
         *(f"vehicles/{id_}.md" for id_ in book.vehicles),
+        *(f"vehicles/{id_}/removal.md" for id_ in book.vehicles),
         *(f"data/vehicles/{id_}.js" for id_ in book.vehicles),
         *(f"head-units/{id_}.md" for id_ in book.head_units),
         *(f"mounts/{id_}.md" for id_ in book.mounts),

@@ -14,6 +14,7 @@ HOME = "index.md"
 VEHICLES = "vehicles.md"
 PARTS = "parts.md"
 MONDAY = "monday.md"
+LOOK_NEXT = "look-next.md"
 CHECKS = "checks.md"
 READING = "reading.md"
 WRITING = "writing.md"
@@ -29,6 +30,11 @@ ASKED = "ask="
 def vehicle_page(vehicle: str) -> str:
     """The page of a vehicle, by its id."""
     return f"vehicles/{vehicle}.md"
+
+
+def removal_page(vehicle: str) -> str:
+    """The page that says what comes off a vehicle first, by the vehicle's id."""
+    return f"vehicles/{vehicle}/removal.md"
 
 
 def head_unit_page(unit: str) -> str:
@@ -67,6 +73,11 @@ def vehicle_script(vehicle: str) -> str:
 def place_anchor(place: str) -> str:
     """The anchor of a place on its vehicle's page."""
     return f"place-{place}"
+
+
+def look_anchor(vehicle: str) -> str:
+    """The anchor of a vehicle on the page of what to look at next."""
+    return f"next-{vehicle}"
 
 
 def note_anchor(note: str) -> str:
@@ -156,6 +167,7 @@ class Links:
             "vehicles": VEHICLES,
             "parts": PARTS,
             "monday": MONDAY,
+            "look_next": LOOK_NEXT,
             "checks": CHECKS,
             "reading": READING,
             "writing": WRITING,

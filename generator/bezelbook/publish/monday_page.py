@@ -56,7 +56,12 @@ class Group:
 def monday_page(knowledge: Knowledge) -> SiteFile:
     """Every finding, what stops a job first."""
     groups = [group for weight in WEIGHTS if (group := _group(knowledge, weight)).cards]
-    html = render("publish/monday.html", groups=groups, today=knowledge.today)
+    html = render(
+        "publish/monday.html",
+        groups=groups,
+        today=knowledge.today,
+        look_next=Links(MONDAY, knowledge.book).top["look_next"],
+    )
     return page_file(MONDAY, "Monday list", html)
 
 

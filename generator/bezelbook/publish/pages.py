@@ -10,12 +10,14 @@ from bezelbook.publish.home_page import home_page
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.links import check_links
 from bezelbook.publish.lists import list_pages
+from bezelbook.publish.look_next_page import look_next_page
 from bezelbook.publish.mentions import mentions
 from bezelbook.publish.monday_page import monday_page
 from bezelbook.publish.mount_page import mount_pages
 from bezelbook.publish.opening import openings_of
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.record_pages import listed_pages, part_pages
+from bezelbook.publish.removal.page import removal_pages
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.speakers.place import places_for_speakers
 from bezelbook.publish.template import render
@@ -35,12 +37,14 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     openings, named, places = openings_of(book), mentions(book), places_for_speakers(book)
     yield home_page(knowledge, openings)
     yield from vehicle_pages(book, openings, named, places)
+    yield from removal_pages(book, named)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
     yield from part_pages(book, places)
     yield from listed_pages(book)
     yield from list_pages(knowledge, named)
     yield monday_page(knowledge)
+    yield look_next_page(book, openings)
     yield from check_pages(knowledge)
     yield page_file(READING, "How to read an answer", render("publish/reading.html", to=Links(READING, book)))
     yield from writing_pages(knowledge)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.vehicle.record import Place, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.address import Links, place_anchor, vehicle_page
+from bezelbook.publish.address import LOOK_NEXT, Links, look_anchor, place_anchor, removal_page, vehicle_page
 from bezelbook.publish.answer_table import Table, answer_table
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
@@ -69,6 +69,8 @@ def vehicle_pages(
             openings=[_opening(opening, to, places) for opening in own],
             others=list(_others(vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
             to=to,
+            removal_at=to.to(removal_page(vehicle.id)),
+            look_at=to.to(LOOK_NEXT, look_anchor(vehicle.id)),
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
 

@@ -1,0 +1,159 @@
+"""One order as its part of the page shows it: cautions, the stack, the steps, what is asked, and whose word it is."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from markupsafe import Markup
+
+from bezelbook.kinds.note.record import After, Tried
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.address import Links
+from bezelbook.publish.drawing.stack import Card, stack
+from bezelbook.publish.notes import newest_first, said
+from bezelbook.publish.removal.builds_words import Which, which_builds
+from bezelbook.publish.removal.step_lines import StepLines, fixing_words, step_lines
+from bezelbook.publish.removal.trade_words import FirstUse
+from bezelbook.publish.wording import counted
+from bezelbook.reasoning.evidence import witnesses
+from bezelbook.reasoning.order.asking import asked_of
+from bezelbook.reasoning.order.graph import befores, depths
+from bezelbook.reasoning.order.precedence import Before
+from bezelbook.reasoning.order.removal import Removal
+from bezelbook.reasoning.order.step import name_of
+from bezelbook.reasoning.unknowns import Missing
+from bezelbook.values.listed import listed
+from bezelbook.values.shown import show_minutes
+
+
+@dataclass(frozen=True, slots=True)
+class Quoted:
+    """A note beside the order: its words, who and when, and where it stands in full."""
+
+    words: str
+    by: str
+    at: str
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """An order ready for the page. `loose` and `hidden` are on no piece that anybody named."""
+
+    which: Which
+    written: bool
+    basis: str
+    cautions: tuple[tuple[str, str], ...]
+    no_class: str
+    drawing: Markup | str
+    steps: tuple[StepLines, ...]
+    loose: tuple[str, ...]
+    hidden: tuple[str, ...]
+    habits: tuple[str, ...]
+    refit: tuple[tuple[str, str], ...]
+    time: str
+    asked: tuple[Missing, ...]
+    notes: tuple[Quoted, ...]
+
+
+def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal, told: FirstUse, to: Links) -> Part:
+    """An order for the builds it holds for, as a page at `to` shows it."""
+    named = [*vehicle.trim, *(step.piece for step in removal.steps)]
+    names = {piece: name_of(vehicle, piece) for piece in named}
+    argued = _argued(removal)
+    return Part(
+        which_builds(vehicle, place, removal.builds),
+        removal.written,
+        _basis(book, removal),
+        tuple(_cautions(vehicle, place, removal)),
+        _no_class(removal),
+        _drawing(removal, argued),
+        tuple(
+            step_lines(book, number, step, names, told, argued.get(step.piece, frozenset()))
+            for number, step in enumerate(removal.steps, 1)
+        ),
+        tuple(words for one in removal.loose for words in fixing_words(book, one)),
+        tuple(one.what for one in removal.hidden),
+        tuple(_habit(vehicle, one) for one in removal.habits),
+        tuple((step.name, one.what) for step in reversed(removal.steps) for one in step.refit),
+        _time(removal),
+        asked_of(book, vehicle, removal),
+        tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], to)),
+    )
+
+
+def _argued(removal: Removal) -> Mapping[str, frozenset[str]]:
+    """For each piece that is argued over, all pieces that go round in a circle with it."""
+    found: dict[str, frozenset[str]] = {}
+    for circle in removal.argued:
+        for piece in circle.pieces:
+            found[piece] = found.get(piece, frozenset()) | frozenset(circle.pieces)
+    return found
+
+
+def _basis(book: KnowledgeBase, removal: Removal) -> str:
+    notes = [book.notes[id_] for id_ in removal.notes]
+    days = sorted({note.date for note in notes if note.date})
+    day = f", {'of' if len(days) == 1 else 'the newest of'} {days[-1]}" if days else ""
+    return f"From {counted(witnesses(notes), 'job')}{day}. Check on this car first."
+
+
+def _cautions(vehicle: Vehicle, place: str, removal: Removal) -> Iterator[tuple[str, str]]:
+    """Each class that is near with where it is, before anything else on the page."""
+    record = vehicle.places.get(place)
+    own = (record.name if record else None) or place.replace("-", " ")
+    found: dict[str, list[str]] = {}
+    if removal.safety and removal.safety != "none":
+        found.setdefault(removal.safety, []).append(own)
+    for step in removal.steps:
+        for one in step.safety:
+            if one != "none":
+                found.setdefault(one, []).append(step.name)
+    return ((safety, listed(where)) for safety, where in found.items())
+
+
+def _no_class(removal: Removal) -> str:
+    """The pieces of which nobody wrote whether anything near them could hurt someone; empty when there are none."""
+    names = [step.name for step in removal.steps if not step.safety]
+    return listed(names) if names else ""
+
+
+def _drawing(removal: Removal, argued: Iterable[str]) -> Markup | str:
+    if len(removal.steps) == 1 or not removal.steps:
+        return ""
+    deep = depths(befores(removal.over, [step.piece for step in removal.steps]))
+    doubtful = set(argued)
+    cards = [
+        Card(step.piece, step.name, deep[step.piece], step.piece in doubtful or step.stands != "needed")
+        for step in removal.steps
+    ]
+    return stack(cards, removal.over, "What lies over what, the first to come off on top")
+
+
+def _habit(vehicle: Vehicle, one: Before) -> str:
+    return f"{name_of(vehicle, one.first)} before {name_of(vehicle, one.then)}"
+
+
+def _time(removal: Removal) -> str:
+    """The sum of the times of the pieces that were clocked; empty when none was."""
+    times = [step.took for step in removal.steps if step.took]
+    if not times:
+        return ""
+    whole = sum((time.median for time in times), start=Fraction(0))
+    thin = "; thin, from fewer than three jobs" if any(time.thin for time in times) else ""
+    of = f"{len(times)} of its {len(removal.steps)} {'step' if len(removal.steps) == 1 else 'steps'}"
+    return f"Clocked: about {show_minutes(round(whole))} for {of}{thin}."
+
+
+def _differed(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Iterator[str]:
+    """Notes of the place that say what was not as the page had it; they move nothing and are quoted."""
+    for note in book.notes_at(vehicle.id, place):
+        if isinstance(note, Tried | After) and note.differed:
+            yield note.id
+
+
+def _quoted(book: KnowledgeBase, ids: Iterable[str], to: Links) -> Iterator[Quoted]:
+    for one in newest_first(said(book, book.notes[id_]) for id_ in ids):
+        differed: Mapping[str, str] = {"differed": getattr(one.note, "differed", None) or ""}
+        words = differed["differed"] or one.note.words or ""
+        yield Quoted(words, one.by, to.note(one.note))

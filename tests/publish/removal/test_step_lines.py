@@ -1,0 +1,157 @@
+from typing import Any
+
+from bezelbook.kinds.record import Record
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.removal.step_lines import StepLines, fixing_words, minutes, step_lines
+from bezelbook.publish.removal.trade_words import DIRECTIONS, FASTENERS, REACH, FirstUse
+from bezelbook.reasoning.order.clocked import Clocked, clocked
+from tests.reasoning import making
+from tests.reasoning.order import trim
+
+SCREW = {"form": "fastener", "name": "Short hex screw", "fastener_kind": "self-tapping screw", "drive": "7 mm hex"}
+BOLT = {"form": "fastener", "name": "Bolt", "fastener_kind": "bolt"}
+SUPPLIES = (making.record("supplies", "short-hex-screw", SCREW), making.record("supplies", "bolt", BOLT))
+CAR = trim.car("strip", "bezel", "lid-left")
+
+
+def written(*notes: Record, piece: str = "bezel", argued: frozenset[str] = frozenset()) -> StepLines:
+    base = trim.book(CAR, *SUPPLIES, *notes)
+    [order] = trim.orders(base)
+    number, step = next((number, one) for number, one in enumerate(order.steps, 1) if one.piece == piece)
+    return step_lines(base, number, step, {"strip": "wood strip"}, FirstUse(), argued)
+
+
+def lines(*notes: Record, **more: Any) -> dict[str, tuple[str, ...]]:
+    return dict(written(*notes, **more).lines)
+
+
+def off(**content: Any) -> Record:
+    return trim.seen("a", date="2026-01-02", pieces=[{"piece": "bezel", **content}])
+
+
+def test_everything_that_the_hands_need_stands_in_the_order_in_which_they_need_it() -> None:
+    note = trim.seen(
+        "a",
+        shares_screw=["bezel", "lid-left"],
+        pieces=[
+            "strip",
+            {
+                **trim.first("bezel", "strip"),
+                "hidden": "One behind the blank.",
+                "tools": [{"tool": "seven", "reach": ["swivel", "long"], "not_here": "Powered driver."}],
+                "fasteners": [{"kind": "bolt", "count": 1}],
+                "lead_edge": "left",
+                "pull": ["toward you", "up"],
+                "hooks": "Two, at the right.",
+                "plugs": ["hazard"],
+                "took": "4 min",
+                "cup": 2,
+            },
+        ],
+    )
+    assert list(lines(note).items()) == [
+        ("Off before it", ("wood strip: it lies over this",)),
+        ("Look for", ("One behind the blank.",)),
+        ("Tool", ("seven (swivel, long) – not here: Powered driver.",)),
+        ("What holds it", ("1 × Bolt",)),
+        ("One screw with", ("lid left, which is loose once it is out",)),
+        ("Start at", ("the left edge",)),
+        ("Pull", ("toward you, then up",)),
+        ("Hooks, last", ("Two, at the right.",)),
+        ("Unplug", ("hazard",)),
+        ("Into cup", ("2",)),
+        ("Took", ("4 min (one job, thin)",)),
+    ]
+    assert written(note).blank == ""
+
+
+def test_what_nobody_wrote_is_said_to_be_missing() -> None:
+    found = written(off())
+    assert found.lines == ()
+    assert found.blank == ("what holds it, which edge to start at, which way it comes, which tool, what to unplug")
+
+
+def test_where_nobody_wrote_the_tool_the_screws_say_it_and_it_says_so() -> None:
+    said = lines(off(fasteners=["short-hex-screw", "bolt", "some clip"]))
+    assert said["Tool"] == ("7 mm hex – by its screws; nobody wrote the tool",)
+    assert "Tool" not in lines(off(fasteners=["some clip"]))
+
+
+def test_each_reason_to_wait_is_in_words() -> None:
+    for why, words in (
+        ("overlap", "it lies over this"),
+        ("reach", "no hand or tool gets past it"),
+        ("cable", "a cable holds the two together"),
+        ("screw", "a screw sits behind it"),
+        (None, "somebody took it off first and did not write why"),
+    ):
+        note = trim.seen("a", pieces=["strip", trim.first("bezel", "strip", why=why)])
+        assert lines(note)["Off before it"] == (f"wood strip: {words}",)
+    trapped = trim.seen("b", lies_over=[trim.over("strip", "bezel", how="traps")])
+    assert lines(off(), trapped)["Off before it"] == ("wood strip: it traps this",)
+
+
+def test_what_is_argued_over_says_who_says_so_and_asks_nobody_to_do_it() -> None:
+    note = trim.seen("a", date="2026-01-02", lies_over=[trim.over("strip", "bezel"), trim.over("lid-left", "bezel")])
+    found = written(note, argued=frozenset({"strip", "bezel"}))
+    assert dict(found.lines)["Argued over"] == ("wood strip: it lies over this (a, 2026-01-02)",)
+    assert dict(found.lines)["Off before it"] == ("lid left: it lies over this",)
+    assert "Argued over: look which edge lies on top before you pull." in found.marks
+
+
+def test_what_is_odd_about_a_step_is_marked() -> None:
+    assert written(off()).marks == ()
+    assert written(off(), trim.seen("b", pieces=["lid-left"])).marks == ("In 1 of 2 jobs only: needed or habit?",)
+    layer = trim.seen("a", lies_over=[trim.over("strip", "bezel")])
+    assert written(layer).marks == ("Somebody saw it here; nobody wrote whether it comes off.",)
+    stray = written(trim.seen("a", pieces=["not-listed"]), piece="not-listed")
+    assert stray.marks == ("Not on the vehicle's list of pieces.",)
+    assert stray.where == "Nobody wrote on which side it is."
+
+
+def test_where_it_is_and_what_could_hurt_is_said() -> None:
+    found = written(off(safety="restraint near"))
+    assert (found.where, found.cautions) == ("In the middle.", ("restraint near",))
+    assert written(off(safety="none")).cautions == ()
+    assert written(trim.seen("a", pieces=["lid-left"]), piece="lid-left").where.startswith("On the left")
+
+
+def test_the_cup_is_the_number_of_the_step_and_another_one_is_recalled() -> None:
+    assert lines(off(fasteners=["clip"], cup=5))["Into cup"] == ("1 (last time it was cup 5)",)
+    assert lines(off(fasteners=["clip"], cup=1))["Into cup"] == ("1",)
+
+
+def test_words_of_the_trade_are_explained() -> None:
+    found = written(off(fasteners=["short-hex-screw"], pull=["rearward"], tools=[{"tool": "x", "reach": ["stubby"]}]))
+    explained = dict(found.explained)
+    assert explained["Short hex screw"] == FASTENERS["self-tapping screw"]
+    assert explained["rearward"] == DIRECTIONS["rearward"]
+    assert explained["stubby"] == REACH["stubby"]
+    assert "bezel" in explained
+
+
+def fixing(*said: dict[str, Any]) -> tuple[str, ...]:
+    base: KnowledgeBase = trim.book(
+        CAR, *SUPPLIES, *(trim.seen(f"n{number}", fasteners=[one]) for number, one in enumerate(said))
+    )
+    [order] = trim.orders(base)
+    return fixing_words(base, order.loose[0])
+
+
+def test_fasteners_are_one_line_and_the_odd_one_has_its_own() -> None:
+    full = {"kind": "short-hex-screw", "count": 4, "where": "below", "length": "12 mm", "odd_one": "Left is 20 mm."}
+    assert fixing(full) == ("4 × Short hex screw, 7 mm hex, below, 12 mm long", "Odd one: Left is 20 mm.")
+    assert fixing({"kind": "clip"}) == ("clip, not counted",)
+    assert fixing({"kind": "bolt", "count": 6}, {"kind": "bolt", "count": 11}) == (
+        "6 or 11 × Bolt, the notes differ, so have 11 ready",
+    )
+
+
+def test_minutes_have_their_range_where_there_is_one() -> None:
+    times = [(240, trim.seen("a")), (240, trim.seen("b")), (600, trim.seen("c"))]
+    found = clocked(times)
+    assert found is not None
+    assert minutes(found) == "4 min (4 min to 10 min)"
+    only = clocked(times[:2])
+    assert isinstance(only, Clocked)
+    assert minutes(only) == "4 min"

@@ -1,0 +1,94 @@
+from typing import Any
+
+from bezelbook.kinds.record import Record
+from bezelbook.reasoning.looks.pair import Pair, is_firm, open_pairs, pairs_at, times_asked
+from bezelbook.reasoning.needs import needs_of_unit
+from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.question import asked as asked_of
+from bezelbook.reasoning.verdict import judge, viable
+from tests.reasoning import making
+
+BUILD: dict[str, Any] = {"values": {"early": {}, "late": {}}}
+LATE = (("build", "late"),)
+
+
+def pair(unit: str = "box", **more: Any) -> Pair:
+    return Pair(**{"vehicle": making.CAR, "place": making.HOLE, "build": (), "unit": unit} | more)
+
+
+def asked(named: str, **content: Any) -> Record:
+    said = {"words": "will it go in", "vehicle": making.CAR, "place": making.HOLE} | content
+    made: Record = making.record("questions", named, {key: one for key, one in said.items() if one is not None})
+    return made
+
+
+def test_every_unit_in_every_build_is_a_pair() -> None:
+    base = making.book(making.vehicle(splits={"build": BUILD}), making.unit(), making.unit("deep"))
+    assert [(dict(one.build)["build"], one.unit) for one in pairs_at(making.place(base))] == [
+        ("early", "box"),
+        ("early", "deep"),
+        ("late", "box"),
+        ("late", "deep"),
+    ]
+
+
+def test_what_went_in_is_firm_and_what_nobody_tried_is_open() -> None:
+    deep = making.unit("deep", body_depth="200 ± 1 mm caliper")
+    place = making.place(making.book(making.unit(), deep, making.tried()))
+    assert is_firm(place, pair())
+    assert [one.unit for one in open_pairs(place)] == ["deep"]
+
+
+def test_what_does_not_go_in_is_firm_too() -> None:
+    no = making.tried(verdict="does not", reason="depth", sure="dry-fitted")
+    assert is_firm(making.place(making.book(making.unit(), no)), pair())
+
+
+def test_what_is_argued_over_is_open() -> None:
+    no = making.tried("no", verdict="does not", reason="depth")
+    base = making.book(making.unit(), making.tried("yes"), no)
+    place = making.place(base)
+    assert not is_firm(place, pair())
+    assert [is_firm(place, pair(), [rooms]) for rooms in place.accounts] == [True, True]
+
+
+def test_it_is_firm_exactly_when_the_answer_is() -> None:
+    units = [making.unit(f"u{depth}", body_depth=f"{depth} ± 1 mm caliper") for depth in (90, 110, 130, 150, 170)]
+    notes = [
+        making.tried("a", what="u110", mounts=["kit"]),
+        making.tried("b", what="u150", verdict="does not", reason="depth", mounts=["kit"]),
+        making.tried("c", what="u130", mounts="none", plugs="off"),
+        making.roomy(),
+    ]
+    base = making.book(making.mount(), *units, *notes)
+    place = making.place(base)
+    firm = {}
+    for unit in base.head_units:
+        question = asked_of(place.frame, place.evidence, Question(making.CAR, making.HOLE, unit=unit))
+        firm[unit] = judge(place, viable(place, question)).verdict in ("goes in", "does not")
+    assert {unit: is_firm(place, pair(unit)) for unit in base.head_units} == firm
+    assert set(firm.values()) == {True, False}
+
+
+def test_other_needs_may_stand_in_for_the_unit_s_own() -> None:
+    base = making.book(making.unit(body_depth=None), making.unit("small"), making.tried(what="small"))
+    place = making.place(base)
+    assert not is_firm(place, pair())
+    assert is_firm(place, pair(), needs=needs_of_unit(base, base.head_units["small"]))
+
+
+def test_a_question_counts_as_often_as_it_was_asked() -> None:
+    questions = [
+        asked("any", times=2),
+        asked("this", times=3, what="box"),
+        asked("other", times=5, what="deep"),
+        asked("words", times=7, what="something else"),
+        asked("elsewhere", times=11, place="shelf"),
+        asked("nowhere", times=13, place=None),
+        asked("early", times=17, splits={"build": "early"}),
+        asked("late", times=19, splits={"build": "late"}),
+    ]
+    base = making.book(making.unit(), making.unit("deep"), *questions)
+    assert times_asked(base, pair(build=LATE)) == 2 + 3 + 19
+    assert times_asked(base, pair("deep", build=LATE)) == 2 + 5 + 19
+    assert times_asked(base, pair(vehicle="other-van")) == 0
