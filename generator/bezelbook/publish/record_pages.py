@@ -10,9 +10,12 @@ from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.note.record import Bench
 from bezelbook.kinds.record import Named, Record
 from bezelbook.kinds.references import Reference, references
+from bezelbook.kinds.stock.record import Stock
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
+from bezelbook.publish.counts.thing import ThingPart, Things
 from bezelbook.publish.drawing.face import face, face_words
+from bezelbook.publish.electric.on_page import electric_of
 from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
@@ -43,18 +46,23 @@ NamedAt = tuple[str, str]  # what a person calls it, and its address, empty when
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """A record as the page of its kind shows it; `links` has what it names, by the words in which it does."""
+    """A record as the page of its kind shows it; `links` has what it names, by the words in which it does.
+
+    `counts` is what jobs want of what lies on a shelf, and `count_it` that it was counted too long ago.
+    """
 
     record: Record
     anchor: str
     lines: tuple[Line, ...]
     links: Mapping[str, NamedAt]
+    counts: ThingPart | None
+    count_it: bool
 
 
-def part_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
+def part_pages(book: KnowledgeBase, things: Things) -> Iterator[SiteFile]:
     """One page a connector, speaker, amplifier, module, adapter and supply."""
     for kind in PART_HEADINGS:
-        yield from (_part(book, kind, record) for record in parts_of(book, kind))
+        yield from (_part(book, kind, record, things) for record in parts_of(book, kind))
 
 
 def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
@@ -62,7 +70,7 @@ def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
     return tuple(record for record in book.records.get(kind, {}).values() if isinstance(record, Named))
 
 
-def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
+def _part(book: KnowledgeBase, kind: str, record: Named, things: Things) -> SiteFile:
     to = Links(part_page(kind, record.id), book)
     on_bench = book.bench_notes(record.id) if part_kind(book, record.id) == kind else ()
     html = render(
@@ -74,6 +82,8 @@ def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
+        counts=things.part(record.id, to) if kind == "supply" else None,
+        **electric_of(book, record),
         **(_face(record) if isinstance(record, Connector) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
@@ -83,19 +93,21 @@ def _face(connector: Connector) -> dict[str, object]:
     return {"face": face(connector) or "", "face_words": face_words(connector)}
 
 
-def listed_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
+def listed_pages(book: KnowledgeBase, things: Things) -> Iterator[SiteFile]:
     """One page for the shelf, one for what was settled, one for what was asked and one for jobs to come."""
     for kind, path in LISTED.items():
         to = Links(path, book)
         records = sorted(book.records.get(kind, {}).values(), key=_order)
-        listed = [_listed(book, kind, record, to) for record in records]
+        listed = [_listed(book, kind, record, to, things) for record in records]
         html = render("publish/records.html", kind=kind, heading=LIST_HEADINGS[kind], records=listed, to=to)
         yield page_file(path, LIST_HEADINGS[kind], html)
 
 
-def _listed(book: KnowledgeBase, kind: str, record: Record, to: Links) -> Listed:
+def _listed(book: KnowledgeBase, kind: str, record: Record, to: Links, things: Things) -> Listed:
     lines = typed_lines(record, leave_out=("id",))
-    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to))
+    counts = things.part(record.thing, to) if isinstance(record, Stock) else None
+    old = isinstance(record, Stock) and not things.fresh(record)
+    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to), counts, old)
 
 
 def _order(record: Record) -> tuple[int, str, str]:

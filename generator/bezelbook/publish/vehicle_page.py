@@ -7,6 +7,8 @@ from bezelbook.kinds.vehicle.record import Place, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links, place_anchor, vehicle_page
 from bezelbook.publish.answer_table import Table, answer_table
+from bezelbook.publish.counts.thing import Things
+from bezelbook.publish.electric.vehicle import loads_part
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
@@ -41,7 +43,9 @@ class OtherPlace:
     notes: tuple[Said, ...]
 
 
-def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Mentions) -> Iterator[SiteFile]:
+def vehicle_pages(
+    book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, things: Things
+) -> Iterator[SiteFile]:
     """One page a vehicle."""
     for vehicle in book.vehicles.values():
         path = vehicle_page(vehicle.id)
@@ -53,6 +57,8 @@ def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Menti
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to) for opening in own],
             others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own)),
+            ready=things.ready(vehicle, to),
+            loads=loads_part(book, vehicle, to),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
