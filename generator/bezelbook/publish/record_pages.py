@@ -13,7 +13,7 @@ from bezelbook.kinds.references import Reference, references
 from bezelbook.kinds.stock.record import Stock
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
-from bezelbook.publish.counts.thing import ThingPart, Things
+from bezelbook.publish.counts.thing import Things, WantRow
 from bezelbook.publish.drawing.face import face, face_words
 from bezelbook.publish.electric.on_page import electric_of
 from bezelbook.publish.mentions import Mention, quoted
@@ -48,14 +48,14 @@ NamedAt = tuple[str, str]  # what a person calls it, and its address, empty when
 class Listed:
     """A record as the page of its kind shows it; `links` has what it names, by the words in which it does.
 
-    `counts` is what jobs want of what lies on a shelf, and `count_it` that it was counted too long ago.
+    `wanted` is what jobs want of what lies on a shelf, and `count_it` that it was counted too long ago.
     """
 
     record: Record
     anchor: str
     lines: tuple[Line, ...]
     links: Mapping[str, NamedAt]
-    counts: ThingPart | None
+    wanted: tuple[WantRow, ...]
     count_it: bool
 
 
@@ -105,9 +105,9 @@ def listed_pages(book: KnowledgeBase, things: Things) -> Iterator[SiteFile]:
 
 def _listed(book: KnowledgeBase, kind: str, record: Record, to: Links, things: Things) -> Listed:
     lines = typed_lines(record, leave_out=("id",))
-    counts = things.part(record.thing, to) if isinstance(record, Stock) else None
+    wanted = things.wanted(record.thing, to) if isinstance(record, Stock) else ()
     old = isinstance(record, Stock) and not things.fresh(record)
-    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to), counts, old)
+    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to), wanted, old)
 
 
 def _order(record: Record) -> tuple[int, str, str]:

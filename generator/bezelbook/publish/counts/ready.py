@@ -78,8 +78,8 @@ def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[Cli
 
 
 def _time(one: Minutes) -> TimeRow:
-    also = [f"Thin: {counted(len(one.usual), 'job')} so far."] if one.thin else []
+    also = [f"Thin: {counted(len(one.usual), 'job')} so far."] if one.thin and one.usual else []
     if one.unsaid:
-        also.append(f"{counted(one.unsaid, 'note')} of these did not say whether it was the first time.".capitalize())
+        also.append(f"{counted(one.unsaid, 'note')} of these did not say whether it was a first time.".capitalize())
     also += [f"Ask {spent.note.author or 'its author'} what {spent.note.id} covered." for spent in one.ask_scope]
     return TimeRow(one.scope, one.words, tuple(also))

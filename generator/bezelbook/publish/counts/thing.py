@@ -48,12 +48,16 @@ class Things:
     def part(self, thing: str, to: Links) -> ThingPart | None:
         """What is known of how many of a thing are wanted; None where nothing is."""
         lies = shelf(self._book, thing, self._today)
-        jobs = tuple(_row(one, to) for one in self._wanted.get(thing, ()))
+        jobs = self.wanted(thing, to)
         clip = thing in self._book.supplies and is_clip(self._book, thing)
         if lies.count is None and not jobs and not clip:
             return None
         past, table = self._lost(thing) if clip else ("", ())
         return ThingPart(shelf_words(lies), past, table, jobs)
+
+    def wanted(self, thing: str, to: Links) -> tuple[WantRow, ...]:
+        """The jobs to come that want a thing."""
+        return tuple(_row(one, to) for one in self._wanted.get(thing, ()))
 
     def ready(self, vehicle: Vehicle, to: Links) -> tuple[ReadyPart, ...]:
         """What to have ready for a job at each place of a vehicle."""

@@ -92,7 +92,7 @@ def _sees(one: FactoryChannel) -> str:
     low, least = one.sees.low_notes, one.sees.least
     if least is None:
         about = f"; a meter's reading points at {ohms(one.about)}, worked out" if one.about else ""
-        return f"unknown{about}"
+        return f"not known{about}"
     if low is not None and low != least:
         return f"{ohms(low)} in the low notes, {ohms(least)} where all play"
     return ohms(least)

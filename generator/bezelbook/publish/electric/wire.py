@@ -13,6 +13,8 @@ from bezelbook.reasoning.electric.fuse import MAKER, fuse, largest
 from bezelbook.values.decimals import decimals
 
 AMPS = (5, 10, 20, 30, 40, 60, 80, 100)
+# No car wants a longer run than this, in metres.
+LONGEST = 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,5 +59,7 @@ def _rows(made: Conductor) -> Iterator[tuple[str, str, str]]:
         if fused.says == "the wire is too thin":
             return
         reach = MOST_VOLTS / (amps * made.per_metre.high)
+        if reach > LONGEST:
+            continue
         rating = amps_words(Range(fused.amps, fused.amps)) if fused.amps else ""
         yield f"{decimals(amps, 0)} A", f"{decimals(reach - reach % Fraction(1, 10), 1)} m", f"{rating}: {fused.says}"

@@ -7,7 +7,7 @@ from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.record import PART_KINDS
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.counts.clips import clips_at
-from bezelbook.reasoning.counts.lost import Tally
+from bezelbook.reasoning.counts.lost import Tally, standing
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,9 +20,14 @@ class Wanted:
 
 
 def wanted(book: KnowledgeBase, everywhere: Mapping[str, Tally], today: str) -> Mapping[str, tuple[Wanted, ...]]:
-    """The jobs to come that want a thing, by its id; soonest first and those without a day last."""
+    """The jobs to come that want a thing, by its id; soonest first and those without a day last.
+
+    A job is over when its day is, or when a note was written back with its tag.
+    """
+    over = {note.job for note in standing(book)}
+    coming = [job for job in book.jobs.values() if job.tag not in over and not (job.day and job.day < today)]
     found: dict[str, list[Wanted]] = {}
-    for job in sorted(book.jobs.values(), key=lambda job: (job.day or "no day", job.id)):
+    for job in sorted(coming, key=lambda job: (job.day or "no day", job.id)):
         for thing, one in _of(book, job, everywhere, today):
             found.setdefault(thing, []).append(one)
     return {thing: tuple(jobs) for thing, jobs in found.items()}

@@ -47,13 +47,12 @@ def may_see(load: Range | None, least: Least, how: How) -> Sight:
 
 def _by_halves(load: Range, least: Least, how: How) -> Sight:
     """Without a printed bridged limit, one that is under half of the single limit a side is under it all the same."""
-    look = f"the lowest load {how}, printed on the amplifier or in its sheet, 2 min"
     if how == "bridged" and least.single is not None:
         half, floor = each_side(load), between(least.single)
         if half.high < floor.low:
             why = f"each side sees half, {ohms(half)}, and {ohms(floor)} is the lowest on one channel"
             return Sight("below the minimum", why)
-    return Sight("unknown", f"its lowest load {how} is not looked", look)
+    return Sight("unknown", f"its lowest load {how} is not looked", limit_look(how))
 
 
 def _against(load: Range, limit: Range, how: How) -> Sight:
@@ -63,6 +62,11 @@ def _against(load: Range, limit: Range, how: How) -> Sight:
     if load.high < limit.low:
         return Sight("below the minimum", why)
     return Sight("unknown", f"{why}: too near to tell", "ohmmeter across the leads, amplifier unplugged, 2 min")
+
+
+def limit_look(how: How) -> str:
+    """Where to look for an amplifier's lowest load."""
+    return f"the lowest load {how}, printed on the amplifier or in its sheet, 2 min"
 
 
 def ohms(load: Range) -> str:
