@@ -10,7 +10,7 @@ from bezelbook.reasoning.counts.order_quantity import order_quantity
 past = st.integers(0, 60).flatmap(lambda handled: st.tuples(st.integers(0, handled), st.just(handled)))
 
 
-# Trade 4.10 and 13: 5/44, 7/44 and 3/38 lost; common practice, the sum as in reference/05 of the brief.
+# Trade 4.10 and 13: 5/44, 7/44 and 3/38 lost; common practice; the sum is the beta-binomial one.
 def test_fifteen_of_a_hundred_and_twenty_six_lost_and_forty_four_coming_want_ten() -> None:
     assert order_quantity(5 + 7 + 3, 44 + 44 + 38, 44) == 10
 

@@ -17,4 +17,4 @@ def test_pi_lies_between_its_bounds() -> None:
     assert least >= PI_LOW
     assert most > least
     assert most <= PI_HIGH
-    assert PI_HIGH == PI_LOW + Fraction(1, 10**16)
+    assert Fraction(1, 10**16) == PI_HIGH - PI_LOW

@@ -35,7 +35,7 @@ def heat_part(value: Quantity, rated: Quantity | None) -> HeatPart | None:
     if ohm is None:
         return None
     heat = heat_at_peak(ohm)
-    said = f"It is rated {rated.typed}" if rated else "Its rating is not looked"
+    said = f"It is rated {rated.typed}" if rated else "What it is rated for is not looked"
     words = f"{said}, {ENOUGH_WORDS[enough(amount(rated) if rated else None, heat)]}."
     return HeatPart(tuple(_rows(ohm, heat)), words, (WHERE, FIXED))
 

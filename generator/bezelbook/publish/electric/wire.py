@@ -36,7 +36,7 @@ def wire_part(wire: Wire) -> WirePart | None:
 
 
 def _is_nothing(size: str) -> bool:
-    return not size.endswith("AWG") and not any(digit in size.partition(" ")[0][:3] for digit in "123456789")
+    return not size.endswith("AWG") and not set(size.partition("mm")[0]) & set("123456789")
 
 
 def _metre(made: Conductor, wire: Wire) -> str:

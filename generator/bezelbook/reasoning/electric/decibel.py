@@ -10,12 +10,11 @@ def tenths_of_a_decibel(ratio: Fraction) -> int:
     lies on such a bound. The decibel is a tenth of the logarithm to ten of a ratio of powers (ISO 80000-3:2006).
     """
     power = ratio**200
-    # The number of digits says n to within a few; from there one step at a time.
-    nearest = (len(str(power.numerator)) - len(str(power.denominator))) // 2
+    # Twice to the power of this is less than it, and lg 2 lies between 0.30 and 0.31: so the start is not above n.
+    twos = power.numerator.bit_length() - power.denominator.bit_length() - 1
+    nearest = twos * (30 if twos > 0 else 31) // 200
     while power > _ten_to(2 * nearest + 1):
         nearest += 1
-    while power < _ten_to(2 * nearest - 1):
-        nearest -= 1
     return nearest
 
 
