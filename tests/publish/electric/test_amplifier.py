@@ -2,6 +2,7 @@ from typing import Any
 
 from bezelbook.kinds.record import Record
 from bezelbook.publish.electric.amplifier import AmplifierPart, amplifier_part
+from bezelbook.reasoning.electric.least_load import limit_look
 from tests.publish.pages_of import pages_about
 from tests.reasoning import making
 
@@ -60,8 +61,7 @@ def test_what_nobody_read_is_named_and_not_guessed() -> None:
     assert [row.single.says for row in shown.rows] == ["unknown"] * 3
     assert shown.limits == (
         "Its lowest load single is not looked: the lowest load single, printed on the amplifier or in its sheet, 2 min",
-        "Its lowest load bridged is not looked: "
-        + "the lowest load bridged, printed on the amplifier or in its sheet, 2 min",
+        f"Its lowest load bridged is not looked: {limit_look('bridged')}",
     )
     assert part().rows == ()
     said = pages_about(amplifier())["amplifiers/amp.md"].text

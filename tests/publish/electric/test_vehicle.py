@@ -81,10 +81,12 @@ def test_what_is_argued_over_says_what_to_do_until_then() -> None:
 def test_what_proves_nothing_is_quoted_beside_it_with_the_reason() -> None:
     odd = resistor("20 ohm") | {"rated": "10 W", "across": ["left front +"], "fixed_to": "foam or tape"}
     base, _ = part(after("a", odd)).resistors
-    assert [quoted.words for quoted in base.beside] == [
+    [quoted] = base.beside
+    what, _, why = quoted.words.partition(" – ")
+    assert what == (
         "20 ohm, rated 10 W, across left front +, with: not looked, without: not looked, fixed to foam or tape"
-        + " – which package it was is not looked"
-    ]
+    )
+    assert why == "which package it was is not looked"
 
 
 def test_a_car_without_packages_has_one_for_every_car() -> None:

@@ -11,8 +11,8 @@ WHERE = (
     "its speaker gets none, and where the factory amplifier itself is gone none is needed."
 )
 FIXED = (
-    "Fix it to metal, clear of foam, tape and loom: at its rated power its body is over 100 °C. Feel it after ten minutes: "
-    "warm, not hot."
+    "Fix it to metal, clear of foam, tape and loom: at its rated power its body is over 100 °C. Feel it after ten "
+    "minutes: warm, not hot."
 )
 
 
