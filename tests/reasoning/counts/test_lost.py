@@ -38,8 +38,8 @@ def test_a_copied_job_counts_once() -> None:
 
 def test_of_two_notes_of_one_job_that_differ_the_larger_counts() -> None:
     tag = {"job": "jan-02-bay-1"}
-    for notes in ([(1, 40), (5, 44)], [(5, 44), (1, 40)], [(2, 44), (5, 44)], [(5, 44), (2, 44)]):
-        past = lost(*(after(name, *counts, **tag) for name, counts in zip("ab", notes, strict=True)))
+    for one, other in (((1, 40), (5, 44)), ((5, 44), (1, 40)), ((2, 44), (5, 44)), ((5, 44), (2, 44))):
+        past = lost(after("a", one[0], one[1], **tag), after("b", other[0], other[1], **tag))
         assert (past.lost, past.handled) == (5, 44)
 
 

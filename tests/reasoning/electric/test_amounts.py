@@ -4,6 +4,7 @@ import pytest
 
 from bezelbook.reasoning.electric.amounts import Range, above_zero, amount, between, spanning
 from bezelbook.values.quantity import read_quantity
+from tests.reasoning.electric.ranges import span
 
 
 @pytest.mark.parametrize(
@@ -26,14 +27,14 @@ def test_a_quantity_is_so_many_plain_units(typed: str, dimension: str, plain: Fr
 def test_a_plus_minus_gives_two_ends() -> None:
     assert between(read_quantity("20 ± 1 ohm", "resistance")) == Range(Fraction(19), Fraction(21))
     sure = between(read_quantity("20 ohm", "resistance"))
-    assert sure == (20, 20)
+    assert sure == span(20)
     assert sure.exact
     assert not between(read_quantity("20 ± 1 ohm", "resistance")).exact
 
 
 def test_several_ranges_span_from_the_least_to_the_most() -> None:
     one, other = Range(Fraction(1), Fraction(3)), Range(Fraction(2), Fraction(5))
-    assert spanning([one, other]) == (1, 5)
+    assert spanning([one, other]) == span(1, 5)
 
 
 @pytest.mark.parametrize("typed", ["0 ohm", "1 ± 1 ohm", "1 ± 2 ohm"])
@@ -43,4 +44,4 @@ def test_what_may_be_nothing_is_not_used_in_a_sum(typed: str) -> None:
 
 def test_a_blank_is_not_used_in_a_sum() -> None:
     assert above_zero(None) is None
-    assert above_zero(read_quantity("2 ohm", "resistance")) == (2, 2)
+    assert above_zero(read_quantity("2 ohm", "resistance")) == span(2)

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from bezelbook.reasoning.electric.amounts import Range
 from bezelbook.reasoning.electric.channel import Hanging, sees
+from tests.reasoning.electric.ranges import span
 
 
 def hanging(ohm: int | None, *, high_only: bool = False) -> Hanging:
@@ -15,21 +16,21 @@ def hanging(ohm: int | None, *, high_only: bool = False) -> Hanging:
 
 def test_two_speakers_on_one_channel_are_in_parallel() -> None:
     seen = sees([hanging(4), hanging(4)], nothing_else=True)
-    assert seen.low_notes == seen.where_all_play == seen.least == (2, 2)
+    assert seen.low_notes == seen.where_all_play == seen.least == span(2)
 
 
 # Trade 4.7: a tweeter behind a capacitor does not halve the bass range, and can dip where both play; take the least.
 def test_a_tweeter_behind_its_capacitor_counts_where_both_play_and_not_below() -> None:
     seen = sees([hanging(4), hanging(4, high_only=True)], nothing_else=True)
-    assert seen.low_notes == (4, 4)
-    assert seen.where_all_play == (2, 2)
-    assert seen.least == (2, 2)
+    assert seen.low_notes == span(4)
+    assert seen.where_all_play == span(2)
+    assert seen.least == span(2)
 
 
 def test_a_tweeter_alone_loads_no_low_notes() -> None:
     seen = sees([hanging(4, high_only=True)], nothing_else=True)
     assert seen.low_notes is None
-    assert seen.least == (4, 4)
+    assert seen.least == span(4)
 
 
 def test_until_somebody_looked_what_else_hangs_there_nothing_is_known() -> None:
@@ -40,7 +41,7 @@ def test_until_somebody_looked_what_else_hangs_there_nothing_is_known() -> None:
 
 def test_one_load_that_nobody_read_leaves_all_of_it_unknown_but_what_it_does_not_touch() -> None:
     seen = sees([hanging(4), hanging(None, high_only=True)], nothing_else=True)
-    assert seen.low_notes == (4, 4)
+    assert seen.low_notes == span(4)
     assert seen.least is None
     assert sees([], nothing_else=True).least is None
 

@@ -5,6 +5,7 @@ from bezelbook.kinds.amplifier.record import Amplifier
 from bezelbook.reasoning.electric.current import current, draw
 from bezelbook.values.decimals import decimals
 from tests.reasoning import making
+from tests.reasoning.electric.ranges import span
 
 
 def amplifier(*power: dict[str, Any], **content: Any) -> Amplifier:
@@ -22,14 +23,14 @@ def test_linear_takes_more_than_switching() -> None:
     assert current(Fraction(138), Fraction(1, 2)) == 20
     linear = draw(amplifier({"watts": "69 W", "load": "4 ohm"}, channels=2, amplifier_class="linear"))
     assert linear is not None
-    assert linear.amps == (20, 20)
+    assert linear.amps == span(20)
     assert linear.unknown == ()
 
 
 def test_without_a_class_it_lies_between_the_two() -> None:
     drawn = draw(amplifier({"watts": "69 W", "load": "4 ohm"}, channels=2))
     assert drawn is not None
-    assert drawn.amps == (Fraction(25, 2), 20)
+    assert drawn.amps == span(Fraction(25, 2), 20)
     assert drawn.unknown == ("switching or linear is not looked",)
 
 

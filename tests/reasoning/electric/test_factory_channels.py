@@ -4,6 +4,7 @@ from bezelbook.kinds.note.record import Seen
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.electric.factory_channels import FactoryChannel, factory_channels
 from tests.reasoning import making
+from tests.reasoning.electric.ranges import span
 from tests.reasoning.making import CAR, split
 
 PLACES = {
@@ -40,7 +41,7 @@ def test_a_load_is_not_quoted_until_somebody_looked_what_else_hangs_there() -> N
 
 def test_a_speaker_that_hangs_alone_is_the_load() -> None:
     [one] = channels(seen("a", "door", {"impedance": "2 ohm", "together_with": []}))
-    assert one.sees.least == (2, 2)
+    assert one.sees.least == span(2)
     assert one.unknown == ()
     assert one.driven_by == "not looked"
     assert one.notes == ("a",)
@@ -52,7 +53,7 @@ def test_two_places_on_one_channel_are_in_parallel_whichever_note_says_so() -> N
         seen("b", "mirror", {"impedance": "4 ohm"}),
     )
     assert one.places == ("door", "mirror")
-    assert one.sees.least == (2, 2)
+    assert one.sees.least == span(2)
     assert one.notes == ("a", "b")
 
 
@@ -63,7 +64,7 @@ def test_three_places_hang_together_by_two_notes() -> None:
         seen("c", "door", {"impedance": "2 ohm"}),
     )
     assert one.places == ("door", "mirror", "dash")
-    assert one.sees.least == (1, 1)
+    assert one.sees.least == span(1)
 
 
 def test_a_tweeter_behind_its_capacitor_counts_where_both_play() -> None:
@@ -71,8 +72,8 @@ def test_a_tweeter_behind_its_capacitor_counts_where_both_play() -> None:
         seen("a", "door", {"impedance": "4 ohm", "together_with": ["mirror"]}),
         seen("b", "mirror", {"impedance": "4 ohm", "filter": {"capacitor": "4.7 µF"}}),
     )
-    assert one.sees.low_notes == (4, 4)
-    assert one.sees.least == (2, 2)
+    assert one.sees.low_notes == span(4)
+    assert one.sees.least == span(2)
 
 
 def test_a_partner_whose_load_nobody_read_leaves_it_unknown() -> None:
@@ -93,9 +94,9 @@ def test_builds_are_kept_apart_and_a_blank_is_a_build_of_its_own() -> None:
         splits={"sound": AUDIO},
     )
     assert {dict(one.build)["sound"]: one.sees.least for one in found} == {
-        "base": (4, 4),
-        "upgraded": (2, 2),
-        "not looked": (8, 8),
+        "base": span(4),
+        "upgraded": span(2),
+        "not looked": span(8),
     }
 
 
@@ -105,7 +106,7 @@ def test_notes_of_two_packages_do_not_hang_together() -> None:
         seen("b", "mirror", {"impedance": "4 ohm", "together_with": []}, splits={"sound": "base"}),
         splits={"sound": AUDIO},
     )
-    assert {one.places: one.sees.least for one in found} == {("door", "mirror"): None, ("mirror",): (4, 4)}
+    assert {one.places: one.sees.least for one in found} == {("door", "mirror"): None, ("mirror",): span(4)}
 
 
 def test_where_notes_differ_the_lower_load_counts_until_settled() -> None:
@@ -114,7 +115,7 @@ def test_where_notes_differ_the_lower_load_counts_until_settled() -> None:
         seen("b", "door", {"impedance": "2 ohm"}),
         seen("c", "door", {"driven_by": "radio"}),
     )
-    assert one.sees.least == (2, 2)
+    assert one.sees.least == span(2)
     assert one.differ == ("door: a says 4 ohm, b says 2 ohm",)
 
 
@@ -123,7 +124,7 @@ def test_a_note_that_was_replaced_says_nothing() -> None:
         seen("a", "door", {"impedance": "4 ohm", "together_with": []}),
         seen("b", "door", {"impedance": "2 ohm", "together_with": []}, replaces="a"),
     )
-    assert one.sees.least == (2, 2)
+    assert one.sees.least == span(2)
     assert one.differ == ()
 
 
@@ -131,7 +132,7 @@ def test_a_note_that_was_replaced_says_nothing() -> None:
 def test_a_meters_reading_is_quoted_and_decides_nothing() -> None:
     [one] = channels(seen("a", "door", {"dc_resistance": "3.6 ohm", "together_with": []}))
     assert one.sees.least is None
-    assert one.about == (4, 4.5)
+    assert one.about == span(4, "4.5")
     [read] = channels(seen("a", "door", {"dc_resistance": "3.6 ohm", "impedance": "4 ohm", "together_with": []}))
     assert read.about is None
     [open_] = channels(seen("a", "door", {"dc_resistance": "open", "together_with": []}))
@@ -148,7 +149,7 @@ def test_an_output_that_was_metered_says_what_it_feeds() -> None:
     )
     [one] = channels(metered, seen("a", "door", {"impedance": "4 ohm"}), seen("b", "mirror", {"impedance": "4 ohm"}))
     assert one.places == ("door", "mirror")
-    assert one.sees.least == (2, 2)
+    assert one.sees.least == span(2)
     assert one.driven_by == "factory amplifier"
     assert one.notes == ("a", "b", "m")
 

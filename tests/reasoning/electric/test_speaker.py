@@ -8,6 +8,7 @@ from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.reasoning.electric.amounts import Range
 from bezelbook.reasoning.electric.speaker import coil, coil_ways, high_only, nominal_from_meter
 from tests.reasoning import making
+from tests.reasoning.electric.ranges import span
 
 
 def speaker(**content: Any) -> Speaker:
@@ -23,16 +24,16 @@ def test_a_load_that_nobody_read_is_unknown() -> None:
 
 
 def test_a_speaker_of_several_coils_is_several_loads() -> None:
-    assert [way.comes_to for way in coil_ways(speaker(impedance="4 ohm"))] == [(4, 4)]
-    assert [way.comes_to for way in coil_ways(speaker(impedance="4 ohm", voice_coils=2))] == [(8, 8), (2, 2)]
+    assert [way.comes_to for way in coil_ways(speaker(impedance="4 ohm"))] == [span(4)]
+    assert [way.comes_to for way in coil_ways(speaker(impedance="4 ohm", voice_coils=2))] == [span(8), span(2)]
 
 
 # Trade 4.7: what a meter reads is 0.8 to 0.9 of nominal; common practice.
 def test_a_meters_reading_points_at_a_nominal_between_two_bounds() -> None:
     points_at = nominal_from_meter(Range(Fraction(36, 10), Fraction(36, 10)))
-    assert points_at == (4, Fraction(9, 2))
+    assert points_at == span(4, Fraction(9, 2))
     loose = nominal_from_meter(Range(Fraction(18, 10), Fraction(36, 10)))
-    assert loose == (2, Fraction(9, 2))
+    assert loose == span(2, Fraction(9, 2))
 
 
 @pytest.mark.parametrize(

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from bezelbook.reasoning.electric.amounts import Range
 from bezelbook.reasoning.electric.wiring import each_side, in_parallel, in_series, ways
+from tests.reasoning.electric.ranges import span
 
 
 def ohm(*values: int) -> list[Range]:
@@ -17,27 +18,27 @@ loads = st.lists(st.integers(1, 64), min_size=1, max_size=6)
 
 # Trade's worked results: common practice, and Kirchhoff.
 def test_four_and_four_in_parallel_are_two_and_four_and_eight_are_two_and_two_thirds() -> None:
-    assert in_parallel(ohm(4, 4)) == (2, 2)
+    assert in_parallel(ohm(4, 4)) == span(2)
     assert in_parallel(ohm(4, 8)).low == Fraction(8, 3)
 
 
 def test_two_of_two_ohm_are_one_in_parallel_and_four_in_series() -> None:
-    assert in_parallel(ohm(2, 2)) == (1, 1)
-    assert in_series(ohm(2, 2)) == (4, 4)
+    assert in_parallel(ohm(2, 2)) == span(1)
+    assert in_series(ohm(2, 2)) == span(4)
 
 
 def test_each_side_of_a_bridge_sees_half() -> None:
-    assert each_side(Range(Fraction(4), Fraction(6))) == (2, 3)
+    assert each_side(Range(Fraction(4), Fraction(6))) == span(2, 3)
 
 
 def test_nothing_in_series_is_nothing_and_a_short_shorts_the_rest() -> None:
-    assert in_series([]) == (0, 0)
-    assert in_parallel(ohm(0, 4)) == (0, 0)
+    assert in_series([]) == span(0)
+    assert in_parallel(ohm(0, 4)) == span(0)
 
 
 def test_a_plus_minus_goes_through_to_both_ends() -> None:
     loose = Range(Fraction(3), Fraction(5))
-    assert in_series([loose, loose]) == (6, 10)
+    assert in_series([loose, loose]) == span(6, 10)
     assert in_parallel([loose, loose]) == (Fraction(3, 2), Fraction(5, 2))
 
 
