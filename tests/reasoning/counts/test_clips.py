@@ -110,7 +110,12 @@ def test_a_job_that_handled_more_than_the_notes_counted_is_believed() -> None:
 def test_a_count_of_the_whole_place_is_not_added_to_its_pieces() -> None:
     bezel = {"piece": "bezel", "fasteners": [{"kind": "sail clip", "count": 11}]}
     whole = seen("t", fasteners=[{"kind": "sail clip", "count": 9}])
-    assert at(supply("white-clip"), seen("s", pieces=[bezel]), whole)["white-clip"].handled == 11
+    need = at(supply("white-clip"), seen("s", pieces=[bezel]), whole)["white-clip"]
+    assert need.handled == 11
+    [differ] = need.unknown
+    assert differ.startswith("notes differ on how many there are (11 piece by piece, 9 counted in all): count them")
+    alike = seen("t", fasteners=[{"kind": "sail clip", "count": 11}])
+    assert at(supply("white-clip"), seen("s", pieces=[bezel]), alike)["white-clip"].unknown == ()
     uncounted = seen("t", fasteners=["sail clip"])
     need = at(supply("white-clip"), uncounted)["white-clip"]
     assert need.handled is None

@@ -58,3 +58,9 @@ def test_more_lost_or_more_coming_never_wants_fewer_and_never_more_than_come(
 @pytest.mark.parametrize("enough", [Fraction(1), Fraction(0)])
 def test_certainty_wants_all_of_them_and_no_wish_none(enough: Fraction) -> None:
     assert order_quantity(3, 40, 10, enough) == (10 if enough else 0)
+
+
+def test_a_chance_that_is_just_enough_is_enough() -> None:
+    # Of one clip of a sort that nobody has handled, one in two is lost.
+    assert order_quantity(0, 0, 1, Fraction(1, 2)) == 0
+    assert order_quantity(0, 0, 1, Fraction(51, 100)) == 1

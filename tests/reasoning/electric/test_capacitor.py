@@ -17,6 +17,7 @@ from bezelbook.reasoning.electric.capacitor import corner, corner_words
         ("10", "about 4 kHz"),
         ("6.8", "about 5.9 kHz"),
         ("4.7", "about 8.5 kHz"),
+        ("39.8", "about 1 kHz"),
         ("4700", "about 8.5 Hz"),
         ("0.5", "about 80 kHz"),
         ("40000", "about 1 Hz"),

@@ -85,9 +85,15 @@ def _wanted(past: Tally, handled: int, *, single_use: bool) -> int:
 
 def _handled(pieces: list[Fixing], here: Tally) -> int | None:
     """How many come off; pieces that nobody counted add nothing, so that what a job handled may well be more."""
-    counted = [fixing.count for fixing in pieces if fixing.piece and fixing.count is not None]
-    whole = [fixing.count for fixing in pieces if not fixing.piece and fixing.count is not None]
-    return max(([sum(counted)] if counted else []) + whole + [one.handled for one in here.jobs], default=None)
+    return max([*_counts(pieces).values(), *(one.handled for one in here.jobs)], default=None)
+
+
+def _counts(pieces: Iterable[Fixing]) -> dict[str, int]:
+    """How many there are piece by piece, and how many notes counted in all, as far as anybody counted."""
+    by_piece = [fixing.count for fixing in pieces if fixing.piece and fixing.count is not None]
+    in_all = [fixing.count for fixing in pieces if not fixing.piece and fixing.count is not None]
+    found = {"piece by piece": sum(by_piece)} if by_piece else {}
+    return found | {"counted in all": max(in_all)} if in_all else found
 
 
 def _unknown(book: KnowledgeBase, kind: str, pieces: list[Fixing], past: Tally) -> Iterable[str]:
@@ -98,6 +104,10 @@ def _unknown(book: KnowledgeBase, kind: str, pieces: list[Fixing], past: Tally) 
         elif fixing.differ:
             counts = ", ".join(f"{count} in {note}" for note, count in fixing.counts.items() if count is not None)
             yield f"notes differ on the {piece} ({counts}): look at its back, 1 min; until then the larger counts"
+    totals = _counts(pieces)
+    if len(set(totals.values())) > 1:
+        said = ", ".join(f"{count} {how}" for how, count in totals.items())
+        yield f"notes differ on how many there are ({said}): count them when they are off, 1 min; until then the larger"
     if kind not in book.supplies:
         yield "which clip that is: caliper the shank of the first one that flies, 1 min"
     if past.aside:

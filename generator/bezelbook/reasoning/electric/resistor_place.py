@@ -11,7 +11,7 @@ WHERE = (
     "its speaker gets none, and where the factory amplifier itself is gone none is needed."
 )
 FIXED = (
-    "Fix it to metal, clear of foam, tape and loom: at its rated power its body is over 100 °C. Feel it after ten "
+    "Fix it to metal, clear of foam, tape and loom: at its rated power its body is over 100\u00a0°C. Feel it after ten "
     "minutes: warm, not hot."
 )
 
