@@ -32,6 +32,21 @@ def test_a_channel_is_said_with_its_notes() -> None:
     assert [at for _, at in row.notes] == [f"{CAR}.html#note-a", f"{CAR}.html#note-b"]
 
 
+def test_the_amplifiers_that_may_stand_in_are_named_once_the_load_is_known() -> None:
+    alone = seen("a", "door", {"impedance": "2 ohm", "together_with": []})
+    two = making.record("amplifiers", "two", {"name": "Two", "origin": "added", "least_load": "2 ohm"})
+    four = making.record("amplifiers", "four", {"name": "Four", "origin": "added", "least_load": "4 ohm"})
+    [row] = part(alone, two, four).channels
+    assert row.drives == (
+        ("fine", (("Two", "../amplifiers/two.html"),)),
+        ("below the minimum", (("Four", "../amplifiers/four.html"),)),
+    )
+    [unknown] = part(seen("a", "door", {"impedance": "2 ohm"}), two).channels
+    assert unknown.drives == ()
+    text = pages_about(car(), alone, two, four)[f"vehicles/{CAR}.md"].text
+    assert "below the minimum: Four" in text
+
+
 def test_a_tweeter_behind_a_capacitor_is_said_both_ways() -> None:
     low = {"impedance": "4 ohm", "together_with": ["mirror"]}
     high = {"impedance": "4 ohm", "filter": {"capacitor": "4.7 µF"}}

@@ -1,7 +1,8 @@
 from typing import Any
 
 from bezelbook.kinds.note.record import After
-from bezelbook.reasoning.counts.lost import Tally, job_key, standing, tallies
+from bezelbook.reasoning.counts.lost import Tally, standing, tallies
+from bezelbook.reasoning.evidence import job_key
 from tests.reasoning import making
 from tests.reasoning.making import CAR, HOLE
 

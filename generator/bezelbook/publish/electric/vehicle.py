@@ -1,5 +1,6 @@
 """What a vehicle's page says of its supply, of the loads on its channels, and of load resistors, package by package."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -11,6 +12,7 @@ from bezelbook.reasoning.electric.factory_channels import FactoryChannel, factor
 from bezelbook.reasoning.electric.least_load import ohms
 from bezelbook.reasoning.electric.resistor_place import FIXED, WHERE
 from bezelbook.reasoning.electric.resistor_rule import Proof, ResistorRule, resistor_rules
+from bezelbook.reasoning.electric.stand_in import stand_ins
 from bezelbook.reasoning.electric.supply_caution import supply_caution
 from bezelbook.reasoning.unknowns import Missing
 
@@ -19,13 +21,17 @@ NamedAt = tuple[str, str]
 
 @dataclass(frozen=True, slots=True)
 class ChannelRow:
-    """One factory channel in words, with the notes that tell of it."""
+    """One factory channel in words, with the notes that tell of it.
+
+    `drives` has the amplifiers of the book by whether they may stand in for it; none while its load is not known.
+    """
 
     places: str
     build: str
     driven_by: str
     speakers: str
     sees: str
+    drives: tuple[tuple[str, tuple[NamedAt, ...]], ...]
     differ: tuple[str, ...]
     notes: tuple[NamedAt, ...]
     unknown: tuple[Missing, ...]
@@ -82,6 +88,7 @@ def _channel(book: KnowledgeBase, vehicle: Vehicle, one: FactoryChannel, to: Lin
         one.driven_by,
         "; ".join(ohms(each.load) if each.load else "not looked" for each in one.hanging),
         _sees(one),
+        tuple(_drives(book, one, to)) if one.sees.least else (),
         one.differ,
         tuple((note, to.note(book.notes[note])) for note in one.notes),
         one.unknown,
@@ -96,6 +103,11 @@ def _sees(one: FactoryChannel) -> str:
     if low is not None and low != least:
         return f"{ohms(low)} in the low notes, {ohms(least)} where all play"
     return ohms(least)
+
+
+def _drives(book: KnowledgeBase, one: FactoryChannel, to: Links) -> Iterator[tuple[str, tuple[NamedAt, ...]]]:
+    for says, ids in sorted(stand_ins(book, one.sees).items(), key=lambda row: row[0] != "fine"):
+        yield says, tuple((book.amplifiers[id_].name, to.record("amplifier", id_)) for id_ in ids)
 
 
 def _place(vehicle: Vehicle, place: str) -> str:

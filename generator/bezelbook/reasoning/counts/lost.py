@@ -7,7 +7,7 @@ from bezelbook.kinds.note.record import After
 from bezelbook.kinds.note.state import Clips
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.counts.fixing import kind_key
-from bezelbook.reasoning.evidence import witnesses
+from bezelbook.reasoning.evidence import job_key, witnesses
 
 THIN = 3
 
@@ -75,11 +75,6 @@ def _tally(every: Iterable[Handled]) -> Tally:
             key = (*job_key(one.note), one.note.vehicle, one.note.place)
             kept[key] = max(kept.get(key, one), one, key=lambda seen: (seen.handled, seen.lost))
     return Tally(tuple(kept.values()), tuple(aside))
-
-
-def job_key(note: After) -> tuple[object, ...]:
-    """What makes two notes one job: the tag, else author, day and vehicle, as witnesses are counted everywhere."""
-    return (note.job,) if note.job else (note.author, note.date, note.vehicle)
 
 
 def standing(book: KnowledgeBase) -> tuple[After, ...]:

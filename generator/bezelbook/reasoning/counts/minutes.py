@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from bezelbook.kinds.note.record import After
 from bezelbook.knowledge_base import folded
-from bezelbook.reasoning.counts.lost import job_key
+from bezelbook.reasoning.evidence import job_key
 from bezelbook.values.shown import show_minutes
 
 THIN = 3

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import After
 from bezelbook.knowledge_base import KnowledgeBase, folded
-from bezelbook.reasoning.counts.lost import job_key
+from bezelbook.reasoning.evidence import job_key
 from bezelbook.values.shown import show_length
 
 
