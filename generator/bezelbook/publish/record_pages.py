@@ -15,7 +15,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
 from bezelbook.publish.counts.thing import Things, WantRow
 from bezelbook.publish.drawing.face import face, face_words
-from bezelbook.publish.electric.on_page import electric_of
+from bezelbook.publish.electric.on_page import Electric
 from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
@@ -61,8 +61,9 @@ class Listed:
 
 def part_pages(book: KnowledgeBase, things: Things) -> Iterator[SiteFile]:
     """One page a connector, speaker, amplifier, module, adapter and supply."""
+    electric = Electric(book)
     for kind in PART_HEADINGS:
-        yield from (_part(book, kind, record, things) for record in parts_of(book, kind))
+        yield from (_part(book, kind, record, (things, electric)) for record in parts_of(book, kind))
 
 
 def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
@@ -70,7 +71,7 @@ def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
     return tuple(record for record in book.records.get(kind, {}).values() if isinstance(record, Named))
 
 
-def _part(book: KnowledgeBase, kind: str, record: Named, things: Things) -> SiteFile:
+def _part(book: KnowledgeBase, kind: str, record: Named, known: tuple[Things, Electric]) -> SiteFile:
     to = Links(part_page(kind, record.id), book)
     on_bench = book.bench_notes(record.id) if part_kind(book, record.id) == kind else ()
     html = render(
@@ -82,8 +83,8 @@ def _part(book: KnowledgeBase, kind: str, record: Named, things: Things) -> Site
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
-        counts=things.part(record.id, to) if kind == "supply" else None,
-        **electric_of(book, record),
+        counts=known[0].part(record.id, to) if kind == "supply" else None,
+        **known[1].of(record),
         **(_face(record) if isinstance(record, Connector) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")

@@ -1,7 +1,7 @@
 from typing import Any
 
 from bezelbook.kinds.record import Record
-from bezelbook.publish.electric.amplifier import AmplifierPart, amplifier_part
+from bezelbook.publish.electric.amplifier import AmplifierPart, amplifier_part, sorts_of
 from bezelbook.reasoning.electric.least_load import limit_look
 from tests.publish.pages_of import pages_about
 from tests.reasoning import making
@@ -20,7 +20,7 @@ def amplifier(**content: Any) -> Record:
 
 def part(*records: Record, **content: Any) -> AmplifierPart:
     book = making.book(amplifier(**content), *records)
-    return amplifier_part(book, book.amplifiers["amp"])
+    return amplifier_part(sorts_of(book), book.amplifiers["amp"])
 
 
 TWO_AND_FOUR = {"least_load": "2 ohm", "least_load_bridged": "4 ohm"}

@@ -2,7 +2,7 @@ from typing import Any
 
 import pytest
 
-from bezelbook.publish.electric.on_page import electric_of
+from bezelbook.publish.electric.on_page import Electric
 from tests.publish.pages_of import pages_about
 from tests.reasoning import making
 
@@ -26,7 +26,7 @@ LEAD = {"name": "Lead", "adapter_kind": "load resistor lead"}
 )
 def test_a_part_has_what_belongs_to_its_sort(folder: str, content: dict[str, Any], has: set[str]) -> None:
     record = making.record(folder, "one", {"name": "The one"} | content)
-    found = electric_of(making.book(record), record)
+    found = Electric(making.book(record)).of(record)
     assert {key for key, value in found.items() if value} == has
     assert set(found) == {"heat", "wire", "loads", "load", "outputs"}
 

@@ -61,6 +61,7 @@ def test_the_other_places_of_a_job_are_other_panels() -> None:
 def test_more_lost_than_handled_waits_until_somebody_reads_it_back() -> None:
     past = lost(after("a", 5, 4), after("b", 1, 4))
     assert (past.lost, past.handled, past.aside) == (1, 4, ("a",))
+    assert lost(after("a", 4, 4)).aside == ()
 
 
 def test_rows_of_one_kind_in_one_note_are_added_and_kinds_are_kept_apart() -> None:

@@ -1,6 +1,6 @@
 """What an amplifier's page says of the loads it may see, of what it draws, and of the wire and fuse that want."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -23,6 +23,8 @@ from bezelbook.values.quantity import Quantity
 RUNS = (2, 3, 4, 5, 6, 8)
 HOWS: tuple[How, How] = ("single", "bridged")
 UNREAD = "load not looked"
+
+Sorts = Mapping[str, Sequence[Speaker]]
 THINNEST_FIRST = sorted(USUAL, reverse=True)
 
 
@@ -63,10 +65,9 @@ class AmplifierPart:
     runs: tuple[RunRow, ...]
 
 
-def amplifier_part(book: KnowledgeBase, amplifier: Amplifier) -> AmplifierPart:
+def amplifier_part(sorts: Sorts, amplifier: Amplifier) -> AmplifierPart:
     """The loads that the book's speakers make on it, and the wire and fuse for what it draws."""
     drawn = draw(amplifier)
-    sorts = _sorts(book)
     least = Least(amplifier.least_load, amplifier.least_load_bridged)
     return AmplifierPart(
         tuple(_limits(least)),
@@ -78,7 +79,7 @@ def amplifier_part(book: KnowledgeBase, amplifier: Amplifier) -> AmplifierPart:
     )
 
 
-def _sorts(book: KnowledgeBase) -> dict[str, list[Speaker]]:
+def sorts_of(book: KnowledgeBase) -> Sorts:
     """The speakers of the book by the load of a coil and the number of coils, in words; those not looked at last."""
     found: dict[str, list[Speaker]] = {}
     for speaker in sorted(book.speakers.values(), key=lambda one: one.name):
