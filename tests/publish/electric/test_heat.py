@@ -31,6 +31,22 @@ def test_what_it_is_rated_is_held_against_twice_the_heat(rated: str | None, says
     assert part("20 ohm", rated).rated.startswith(says)
 
 
+def test_what_was_metered_on_the_car_is_a_case_of_its_own_and_counts_when_it_is_more() -> None:
+    def with_level(volts: str) -> HeatPart:
+        ohm, rated = read_quantity("20 ohm", "resistance"), read_quantity("25 W", "power", plus_minus=False)
+        made = heat_part(ohm, rated, read_quantity(volts, "voltage"))
+        assert made is not None
+        return made
+
+    # 10 V across 20 ohm are 5 W, 20 V are 20 W, which want 40 W and more.
+    low, high = with_level("10 V"), with_level("19 ± 1 V")
+    assert low.rows[3] == ("output metered here, loud, 10 V", "5 W", "10 W or more")
+    assert "enough for all" in low.rated
+    assert high.rows[3] == ("output metered here, loud, 19 ± 1 V", "20 W", "47 W or more")
+    assert "too small even for clean sound" in high.rated
+    assert len(with_level("0 V").rows) == 3
+
+
 def test_where_it_belongs_is_said_with_it() -> None:
     where = " ".join(part("20 ohm").where)
     assert "factory amplifier that stays and whose speaker is taken away" in where

@@ -6,6 +6,7 @@ from bezelbook.publish.electric.vehicle import LoadsPart, loads_part
 from tests.publish.pages_of import pages_about
 from tests.reasoning import making
 from tests.reasoning.electric.test_factory_channels import PLACES, seen
+from tests.reasoning.electric.test_level import metered
 from tests.reasoning.electric.test_resistor_rule import AUDIO, NEEDS, NEEDS_NOT, UPGRADED, after, resistor
 from tests.reasoning.making import CAR
 
@@ -85,6 +86,13 @@ def test_resistors_are_told_package_by_package_and_only_where_a_note_tells_of_an
     assert [quoted.words for quoted in upgraded.proven] == ["20 ohm, with: works, without: muted – needs it"]
     assert upgraded.heat is not None
     assert upgraded.unknown == ()
+
+
+def test_a_level_that_was_metered_on_that_package_is_told_with_the_heat() -> None:
+    notes = (after("a", NEEDS, splits=UPGRADED), metered("m", "10 V"))
+    _, upgraded = part(*notes).resistors
+    assert upgraded.heat is not None
+    assert upgraded.heat.rows[-1][:2] == ("output metered here, loud, 10 V", "5 W")
 
 
 def test_what_is_argued_over_says_what_to_do_until_then() -> None:

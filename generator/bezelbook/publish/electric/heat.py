@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from bezelbook.publish.electric.wording import watts_words
-from bezelbook.reasoning.electric.amounts import Range, above_zero, amount
+from bezelbook.reasoning.electric.amounts import Range, above_zero, amount, between
 from bezelbook.reasoning.electric.dissipation import Heat, enough, heat_at_peak, heat_at_reading, rating_wanted
 from bezelbook.reasoning.electric.resistor_place import FIXED, WHERE
 from bezelbook.values.decimals import decimals
@@ -29,21 +29,31 @@ class HeatPart:
     where: tuple[str, ...]
 
 
-def heat_part(value: Quantity, rated: Quantity | None) -> HeatPart | None:
-    """The heat in a resistor of this value; None when it may be 0 ohm, and then no sum holds."""
+def heat_part(value: Quantity, rated: Quantity | None, metered: Quantity | None = None) -> HeatPart | None:
+    """The heat in a resistor of this value; None when it may be 0 ohm, and then no sum holds.
+
+    `metered` is what the amplifier was metered to give, loud: where that is more than is taken for granted, the
+    rated power is held against it.
+    """
     ohm = above_zero(value)
     if ohm is None:
         return None
-    heat = heat_at_peak(ohm)
+    usual = heat_at_peak(ohm)
+    read = heat_at_reading(ohm, between(metered).high) if metered else Fraction(0)
+    heat = Heat(max(usual.sine, read), max(usual.square, read))
     said = f"It is rated {rated.typed}" if rated else "What it is rated for is not looked"
     words = f"{said}, {ENOUGH_WORDS[enough(amount(rated) if rated else None, heat)]}."
-    return HeatPart(tuple(_rows(ohm, heat)), words, (WHERE, FIXED))
+    loud = [(f"output metered here, loud, {metered.typed}", read)] if metered and read else []
+    return HeatPart(tuple(_rows([*_cases(ohm, usual), *loud])), words, (WHERE, FIXED))
 
 
-def _rows(ohm: Range, heat: Heat) -> list[tuple[str, str, str]]:
-    cases = [
+def _cases(ohm: Range, heat: Heat) -> list[tuple[str, Fraction]]:
+    return [
         ("output on 14.4 V, clean sine", heat.sine),
         ("output on 14.4 V, driven fully square", heat.square),
         ("boosted amplifier, 20 V on the meter", heat_at_reading(ohm, BOOSTED_VOLTS)),
     ]
+
+
+def _rows(cases: list[tuple[str, Fraction]]) -> list[tuple[str, str, str]]:
     return [(case, watts_words(watts), f"{decimals(rating_wanted(watts), 2)} W or more") for case, watts in cases]

@@ -10,6 +10,7 @@ from bezelbook.publish.electric.heat import HeatPart, heat_part
 from bezelbook.publish.wording import build_words, counted
 from bezelbook.reasoning.electric.factory_channels import FactoryChannel, factory_channels
 from bezelbook.reasoning.electric.least_load import ohms
+from bezelbook.reasoning.electric.level import Level, loudest
 from bezelbook.reasoning.electric.resistor_place import FIXED, WHERE
 from bezelbook.reasoning.electric.resistor_rule import Proof, ResistorRule, resistor_rules
 from bezelbook.reasoning.electric.stand_in import stand_ins
@@ -76,7 +77,7 @@ def loads_part(book: KnowledgeBase, vehicle: Vehicle, to: Links) -> LoadsPart:
     return LoadsPart(
         supply_caution(vehicle),
         tuple(_channel(book, vehicle, one, to) for one in factory_channels(book, vehicle)),
-        tuple(_resistor(rule, to) for rule in rules) if told else (),
+        tuple(_resistor(rule, loudest(book, vehicle, rule.package), to) for rule in rules) if told else (),
         (WHERE, FIXED),
     )
 
@@ -115,7 +116,7 @@ def _place(vehicle: Vehicle, place: str) -> str:
     return (record.name if record else None) or place.replace("-", " ")
 
 
-def _resistor(rule: ResistorRule, to: Links) -> ResistorRow:
+def _resistor(rule: ResistorRule, level: Level | None, to: Links) -> ResistorRow:
     first = rule.proven[0].resistor if rule.proven else None
     return ResistorRow(
         build_words(rule.package) or "every car",
@@ -123,7 +124,7 @@ def _resistor(rule: ResistorRule, to: Links) -> ResistorRow:
         tuple(_quoted(one, to) for one in rule.proven),
         tuple(_quoted(one, to) for one in rule.against),
         tuple(_quoted(one, to) for one in rule.beside),
-        heat_part(first.value, first.rated) if first else None,
+        heat_part(first.value, first.rated, level.reads if level else None) if first else None,
         rule.missing,
     )
 
