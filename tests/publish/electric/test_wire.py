@@ -40,11 +40,13 @@ def test_a_metal_that_nobody_looked_at_spans_both() -> None:
     shown = wire_part(wire())
     assert shown is not None
     assert shown.metre == "0.82 to 1.3 milliohm a metre at 20 °C; whether it is copper or clad is not looked"
-    assert shown.fuse.endswith("That is for copper: clad carries less.")
+    assert shown.fuse.startswith("No usual fuse is known for it")
+    assert shown.fuse.endswith("The usual figures are for copper, and clad carries less.")
+    assert {row[2].partition(": ")[2] for row in shown.rows} == {"unknown"}
 
 
 def test_a_wire_thinner_than_any_usual_one_has_no_fuse() -> None:
-    shown = wire_part(wire(size="18 AWG"))
+    shown = wire_part(wire(size="18 AWG", metal="copper"))
     assert shown is not None
     assert shown.fuse == "No usual fuse is known for it: the wire maker's figure rules."
     assert shown.rows[0][2] == "5 A: unknown"

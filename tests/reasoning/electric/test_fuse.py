@@ -68,6 +68,14 @@ def test_the_fuse_is_the_next_that_carries_the_draw(amps: Fraction, size: str, r
     assert (chosen.amps, chosen.says) == (rating, says)
 
 
+def test_what_is_not_known_to_be_copper_has_no_usual_fuse() -> None:
+    assert largest(conductor("4 AWG", "copper-clad aluminium")) is None
+    assert largest(conductor("4 AWG", None)) is None
+    assert fuse(drawn(54), conductor("4 AWG", None)).says == "unknown"
+    said = fuse(drawn(54), conductor("4 AWG", "copper-clad aluminium")).why
+    assert said.startswith("no usual fuse is known for 4 AWG copper-clad aluminium")
+
+
 def test_a_draw_that_no_fuse_carries_is_split() -> None:
     chosen = fuse(drawn(301), conductor("4/0 AWG"))
     assert (chosen.amps, chosen.says) == (None, "the wire is too thin")

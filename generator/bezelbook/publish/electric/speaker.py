@@ -59,7 +59,7 @@ def _filter(speaker: Speaker, load: Range | None) -> Iterator[str]:
     supplied, needed = speaker.filter_supplied, speaker.filter_needed
     if high_only([supplied, needed]) or speaker.speaker_kind == "tweeter":
         yield (
-            "Behind its capacitor it adds no load to the low notes. Where both play, count both: the lower figure is "
+            "Behind a capacitor it adds no load to the low notes. Where both play, count both: the lower figure is "
             "the one an amplifier's minimum is held against."
         )
     if isinstance(supplied, Filter) and supplied.capacitor and supplied.capacitor.base and load:

@@ -32,7 +32,7 @@ def wire_part(wire: Wire) -> WirePart | None:
     if _is_nothing(wire.size):
         return None
     made = conductor(wire.size, wire.metal)
-    return WirePart(made.words, _metre(made, wire), _fuse(made, wire), tuple(_rows(made)))
+    return WirePart(made.words, _metre(made, wire), _fuse(made), tuple(_rows(made)))
 
 
 def _is_nothing(size: str) -> bool:
@@ -45,12 +45,12 @@ def _metre(made: Conductor, wire: Wire) -> str:
     return f"{said} milliohm a metre at 20 °C{'' if wire.metal else '; whether it is copper or clad is not looked'}"
 
 
-def _fuse(made: Conductor, wire: Wire) -> str:
+def _fuse(made: Conductor) -> str:
     usual = largest(made)
     if usual is None:
-        return f"No usual fuse is known for it: {MAKER}."
-    clad = "" if wire.metal == "copper" else " That is for copper: clad carries less."
-    return f"Largest fuse before it: {usual.sure} A, up to {usual.most} A on a short run; {MAKER}.{clad}"
+        clad = "" if made.metal == "copper" else " The usual figures are for copper, and clad carries less."
+        return f"No usual fuse is known for it: {MAKER}.{clad}"
+    return f"Largest fuse before it: {usual.sure} A, up to {usual.most} A on a short run; {MAKER}."
 
 
 def _rows(made: Conductor) -> Iterator[tuple[str, str, str]]:

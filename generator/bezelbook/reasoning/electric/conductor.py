@@ -22,10 +22,11 @@ CLAD = Range(Fraction(15, 10), Fraction(16, 10))
 class Conductor:
     """A wire: its copper in mm², the gauge that it is or the thickest that is no thicker, and ohm a metre at 20 °C.
 
-    `per_metre` spans what it may be where the metal is not looked. `gauge` is None for wire under number 40.
+    `per_metre` spans what it may be where the `metal` is None, not looked. `gauge` is None for wire under number 40.
     """
 
     size: str
+    metal: Metal | None
     gauge: int | None
     square_mm: Range
     per_metre: Range
@@ -50,7 +51,7 @@ def conductor(size: str, metal: Metal | None = "copper") -> Conductor:
     else:
         area = Fraction(size.replace("²", "2").removesuffix("mm2").strip())
         square, gauge = Range(area, area), next(gauges_within(area), None)
-    return Conductor(size, gauge, square, _of_metal(_of_copper(square), metal))
+    return Conductor(size, metal, gauge, square, _of_metal(_of_copper(square), metal))
 
 
 def at_temperature(ohm: Fraction, celsius: Fraction) -> Fraction:

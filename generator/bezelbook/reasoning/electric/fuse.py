@@ -52,7 +52,12 @@ class Fusing:
 
 
 def largest(wire: Conductor) -> Usual | None:
-    """The largest usual fuse on a copper wire: that of its gauge, or of the next thinner one that has a figure."""
+    """The largest usual fuse on a copper wire: that of its gauge, or of the next thinner one that has a figure.
+
+    None for wire that is not known to be copper: clad carries less, and nobody here has a figure for it.
+    """
+    if wire.metal != "copper":
+        return None
     known = [gauge for gauge in USUAL if wire.gauge is not None and gauge >= wire.gauge]
     return USUAL[min(known)] if known else None
 
@@ -64,7 +69,7 @@ def fuse(amps: Range, wire: Conductor) -> Fusing:
     if rating is None:
         return Fusing(None, "the wire is too thin", f"no usual fuse carries {decimals(amps.high, 0)} A: split the run")
     if usual is None:
-        return Fusing(rating, "unknown", f"no usual fuse is known for {wire.size}: {MAKER}")
+        return Fusing(rating, "unknown", f"no usual fuse is known for {wire.size} {wire.metal or 'wire'}: {MAKER}")
     return Fusing(rating, *on_wire(rating, usual))
 
 
