@@ -14,6 +14,10 @@ def hanging(ohm: int | None, *, high_only: bool = False) -> Hanging:
     return Hanging("door", load, high_only)
 
 
+def test_a_speaker_plays_everything_unless_it_is_said_not_to() -> None:
+    assert sees([Hanging("door", span(4))], nothing_else=True).low_notes == span(4)
+
+
 def test_two_speakers_on_one_channel_are_in_parallel() -> None:
     seen = sees([hanging(4), hanging(4)], nothing_else=True)
     assert seen.low_notes == seen.where_all_play == seen.least == span(2)

@@ -68,6 +68,12 @@ def test_the_fuse_is_the_next_that_carries_the_draw(amps: Fraction, size: str, r
     assert (chosen.amps, chosen.says) == (rating, says)
 
 
+@pytest.mark.parametrize("rating", [80, 100, 125, 150, 175, 200, 225, 250, 300])
+def test_each_large_size_that_shops_stock_is_the_fuse_for_its_own_draw(rating: int) -> None:
+    # Above 100 A: common practice, without a source.
+    assert fuse(drawn(rating), conductor("4/0 AWG")).amps == rating
+
+
 def test_what_is_not_known_to_be_copper_has_no_usual_fuse() -> None:
     assert largest(conductor("4 AWG", "copper-clad aluminium")) is None
     assert largest(conductor("4 AWG", None)) is None
