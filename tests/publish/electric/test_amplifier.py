@@ -122,7 +122,7 @@ def test_blanks_are_said() -> None:
     assert full.asks == (
         "switching or linear is not looked",
         "its terminal takes up to 4 AWG, 21.15 mm²",
-        "the fuses on it add up to 60 A",
+        "the fuses on it add up to 60 A: a smaller one in the run goes first",
     )
 
 

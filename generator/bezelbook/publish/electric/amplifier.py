@@ -150,7 +150,7 @@ def _asks(amplifier: Amplifier, drawn: Draw | None) -> Iterator[str]:
     else:
         yield f"its terminal takes up to {conductor(amplifier.largest_wire).words}"
     if amplifier.fuses is not None:
-        yield f"the fuses on it add up to {amplifier.fuses.typed}"
+        yield f"the fuses on it add up to {amplifier.fuses.typed}: a smaller one in the run goes first"
 
 
 def _run(drawn: Draw, metres: int) -> RunRow:
