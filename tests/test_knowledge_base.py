@@ -56,6 +56,8 @@ def test_the_notes_of_a_place_are_those_made_there() -> None:
     book = knowledge_base(notes)
     assert [note.id for note in book.notes_at(CAR, HOLE)] == ["a", "b"]
     assert book.notes_at(CAR, "roof") == ()
+    assert [note.id for note in book.notes_of(CAR)] == ["a", "b", "elsewhere"]
+    assert book.notes_of("gone") == ()
 
 
 def test_the_bench_notes_of_a_part_are_about_that_part() -> None:

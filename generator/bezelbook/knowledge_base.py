@@ -147,6 +147,18 @@ class KnowledgeBase:
         """The notes made at one place of one vehicle, in order of id."""
         return self._by_place.get((vehicle, place), ())
 
+    def notes_of(self, vehicle: str) -> tuple[AnyNote, ...]:
+        """The notes made on one vehicle, wherever on it, in order of id."""
+        return self._by_vehicle.get(vehicle, ())
+
+    @cached_property
+    def _by_vehicle(self) -> Mapping[str, tuple[AnyNote, ...]]:
+        found: dict[str, list[AnyNote]] = {}
+        for note in self.notes.values():
+            if not isinstance(note, Bench):
+                found.setdefault(note.vehicle, []).append(note)
+        return {vehicle: tuple(notes) for vehicle, notes in found.items()}
+
     def bench_notes(self, part: str) -> tuple[Bench, ...]:
         """The bench notes about one part, in order of id."""
         return self._by_part.get(part, ())

@@ -94,9 +94,13 @@ def _others() -> tuple[Record, ...]:
 def _notes() -> tuple[Record, ...]:
     at: dict[str, Any] = {"vehicle": making.CAR, "place": making.HOLE}
     seen = {"form": "seen", **at, "tell": words(3), "hidden": words(8), "plug": words(0)}
+    seen |= {"fasteners": [{"kind": f"clip {words(0)}"}], "factory_speaker": {"channel": words(1)}}
     metered = {"form": "metered", **at, "plug": words(0), "cavities": [{"cavity": 1, "carries": words(5)}]}
     bench = {"form": "bench", "part": "box", "words": words(8), "readings": [{"of": words(0), "reads": "3 mm"}]}
     after = {"form": "after", **at, "settings": words(2), "kept": [words(0)], "comeback": words(1)}
+    after |= {"times": [{"scope": words(0), "took": "1 h"}], "used": [words(1)]}
+    after |= {"clips": [{"kind": f"clip {words(1)}", "handled": 1, "lost": 2}]}
+    after |= {"resistors": [{"value": "20 ohm", "with_it": words(0), "without_it": words(1)}]}
     return (
         making.tried("went-in", words=words(8), splits={"build": "late"}, kept=[words(0)]),
         making.tried(

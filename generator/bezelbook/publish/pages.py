@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.publish.address import READING, Links
 from bezelbook.publish.check_pages import check_pages
+from bezelbook.publish.counts.thing import Things
 from bezelbook.publish.data import data_files
 from bezelbook.publish.head_unit_page import head_unit_pages
 from bezelbook.publish.home_page import home_page
@@ -36,12 +37,13 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     book = knowledge.book
     openings, named, places = openings_of(book), mentions(book), places_for_speakers(book)
     yield home_page(knowledge, openings)
-    yield from vehicle_pages(book, openings, named, places)
+    things = Things(book, knowledge.today)
+    yield from vehicle_pages(book, openings, named, places, things)
     yield from removal_pages(book, named)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
-    yield from part_pages(book, places)
-    yield from listed_pages(book)
+    yield from part_pages(book, places, things)
+    yield from listed_pages(book, things)
     yield from list_pages(knowledge, named)
     yield monday_page(knowledge)
     yield look_next_page(book, openings)

@@ -10,9 +10,12 @@ from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.note.record import Bench
 from bezelbook.kinds.record import Named, Record
 from bezelbook.kinds.references import Reference, references
+from bezelbook.kinds.stock.record import Stock
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
+from bezelbook.publish.counts.thing import Things, WantRow
 from bezelbook.publish.drawing.face import face, face_words
+from bezelbook.publish.electric.on_page import Electric
 from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.page_text import page_file
@@ -33,18 +36,33 @@ NamedAt = tuple[str, str]  # what a person calls it, and its address, empty when
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """A record as the page of its kind shows it; `links` has what it names, by the words in which it does."""
+    """A record as the page of its kind shows it; `links` has what it names, by the words in which it does.
+
+    `wanted` is what jobs want of what lies on a shelf, and `count_it` that it was counted too long ago.
+    """
 
     record: Record
     anchor: str
     lines: tuple[Line, ...]
     links: Mapping[str, NamedAt]
+    wanted: tuple[WantRow, ...]
+    count_it: bool
 
 
-def part_pages(book: KnowledgeBase, places: Places) -> Iterator[SiteFile]:
+@dataclass(frozen=True, slots=True)
+class Known:
+    """What was worked out once for all parts: where speakers go, what is counted, and what is electric."""
+
+    places: Places
+    things: Things
+    electric: Electric
+
+
+def part_pages(book: KnowledgeBase, places: Places, things: Things) -> Iterator[SiteFile]:
     """One page a record, for every kind that has a page each."""
+    known = Known(places, things, Electric(book))
     for kind in PART_HEADINGS:
-        yield from (_part(book, kind, record, places) for record in parts_of(book, kind))
+        yield from (_part(book, kind, record, known) for record in parts_of(book, kind))
 
 
 def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
@@ -52,7 +70,7 @@ def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
     return tuple(record for record in book.records.get(kind, {}).values() if isinstance(record, Named))
 
 
-def _part(book: KnowledgeBase, kind: str, record: Named, places: Places) -> SiteFile:
+def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFile:
     to = Links(part_page(kind, record.id), book)
     on_bench = book.bench_notes(record.id) if part_kind(book, record.id) == kind else ()
     html = render(
@@ -64,7 +82,9 @@ def _part(book: KnowledgeBase, kind: str, record: Named, places: Places) -> Site
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
-        goes_where=list(goes_where(record.id, places, to)) if kind == "speaker" else [],
+        goes_where=list(goes_where(record.id, known.places, to)) if kind == "speaker" else [],
+        counts=known.things.part(record.id, to) if kind == "supply" else None,
+        **known.electric.of(record),
         **(_face(record) if isinstance(record, Connector) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
@@ -74,19 +94,21 @@ def _face(connector: Connector) -> dict[str, object]:
     return {"face": face(connector) or "", "face_words": face_words(connector)}
 
 
-def listed_pages(book: KnowledgeBase) -> Iterator[SiteFile]:
+def listed_pages(book: KnowledgeBase, things: Things) -> Iterator[SiteFile]:
     """One page a kind, for every kind whose records stand together, such as the shelf."""
     for kind, path in LISTED.items():
         to = Links(path, book)
         records = sorted(book.records.get(kind, {}).values(), key=_order)
-        listed = [_listed(book, kind, record, to) for record in records]
+        listed = [_listed(book, kind, record, to, things) for record in records]
         html = render("publish/records.html", kind=kind, heading=LIST_HEADINGS[kind], records=listed, to=to)
         yield page_file(path, LIST_HEADINGS[kind], html)
 
 
-def _listed(book: KnowledgeBase, kind: str, record: Record, to: Links) -> Listed:
+def _listed(book: KnowledgeBase, kind: str, record: Record, to: Links, things: Things) -> Listed:
     lines = typed_lines(record, leave_out=("id",))
-    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to))
+    wanted = things.wanted(record.thing, to) if isinstance(record, Stock) else ()
+    old = isinstance(record, Stock) and not things.fresh(record)
+    return Listed(record, record_anchor(kind, record.id), lines, _links(book, record, to), wanted, old)
 
 
 def _order(record: Record) -> tuple[int, str, str]:

@@ -7,6 +7,8 @@ from bezelbook.kinds.vehicle.record import Place, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LOOK_NEXT, Links, look_anchor, place_anchor, removal_page, vehicle_page
 from bezelbook.publish.answer_table import Table, answer_table
+from bezelbook.publish.counts.thing import Things
+from bezelbook.publish.electric.vehicle import loads_part
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
@@ -55,7 +57,7 @@ class OtherPlace:
 
 
 def vehicle_pages(
-    book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, places: Places
+    book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, places: Places, things: Things
 ) -> Iterator[SiteFile]:
     """One page a vehicle."""
     for vehicle in book.vehicles.values():
@@ -68,6 +70,8 @@ def vehicle_pages(
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to, places) for opening in own],
             others=list(_others(vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
+            ready=things.ready(vehicle, to),
+            loads=loads_part(book, vehicle, to),
             to=to,
             removal_at=to.to(removal_page(vehicle.id)),
             look_at=to.to(LOOK_NEXT, look_anchor(vehicle.id)),

@@ -103,9 +103,12 @@ def standing_of(book: KnowledgeBase, vehicle: Vehicle, note: Tried | Measured) -
 
 def witnesses(notes: Iterable[AnyNote]) -> int:
     """How many independent jobs these notes are: distinct job tags, else distinct author, day and vehicle."""
-    return len(
-        {(note.job,) if note.job else (note.author, note.date, getattr(note, "vehicle", None)) for note in notes}
-    )
+    return len({job_key(note) for note in notes})
+
+
+def job_key(note: AnyNote) -> tuple[str | None, ...]:
+    """What two notes of one job have in common: the tag, else author, day and vehicle."""
+    return (note.job,) if note.job else (note.author, note.date, getattr(note, "vehicle", None))
 
 
 def refused_reading(reading: RoomReading, stack: Stack) -> str | None:

@@ -1,0 +1,1 @@
+"""What pages say of clips, packs, what gets used up, and minutes."""

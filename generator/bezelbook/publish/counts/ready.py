@@ -1,0 +1,85 @@
+"""What to have ready for a job at a place of a vehicle: clips, packs, what gets used up, and how long it takes."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from bezelbook.kinds.note.record import After, Bench
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.address import Links
+from bezelbook.publish.counts.clip_words import ClipRow, clip_row
+from bezelbook.publish.wording import counted
+from bezelbook.reasoning.counts.clips import ClipNeed, clips_at
+from bezelbook.reasoning.counts.lost import Tally
+from bezelbook.reasoning.counts.minutes import Minutes, minutes
+from bezelbook.reasoning.counts.used_up import used_up
+
+
+@dataclass(frozen=True, slots=True)
+class TimeRow:
+    """One scope: the time in words, and what has to be said with it."""
+
+    scope: str
+    words: str
+    also: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class UsedRow:
+    """One thing that jobs there used up: what, how much a job, and in how many jobs."""
+
+    name: str
+    at: str
+    words: str
+    jobs: str
+
+
+@dataclass(frozen=True, slots=True)
+class ReadyPart:
+    """What one place wants."""
+
+    place: str
+    at: str
+    clips: tuple[ClipRow, ...]
+    used: tuple[UsedRow, ...]
+    times: tuple[TimeRow, ...]
+
+
+def ready_parts(
+    book: KnowledgeBase, vehicle: Vehicle, everywhere: Mapping[str, Tally], to: Links, today: str
+) -> tuple[ReadyPart, ...]:
+    """One part for each place of which a note tells any of it, in the vehicle's order.
+
+    `everywhere` has what became of each kind of clip in all jobs of the book.
+    """
+    noted = {note.place for note in book.notes_of(vehicle.id) if not isinstance(note, Bench)}
+    order = [*vehicle.places, *sorted(noted - set(vehicle.places))]
+    clips = {place: clips_at(book, vehicle.id, place, everywhere, today) for place in order}
+    parts = (_part(book, vehicle, place, clips[place], to) for place in order)
+    return tuple(part for part in parts if part.clips or part.used or part.times)
+
+
+def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[ClipNeed], to: Links) -> ReadyPart:
+    notes = book.notes_at(vehicle.id, place)
+    replaced = {note.replaces for note in notes if note.replaces}
+    after = [note for note in notes if isinstance(note, After) and note.id not in replaced]
+    record = vehicle.places.get(place)
+    used = [
+        UsedRow(one.name, to.record("supply", one.what), one.words(book.shop.units_first), counted(one.jobs, "job"))
+        for one in used_up(book, after)
+    ]
+    return ReadyPart(
+        (record.name if record else None) or place.replace("-", " "),
+        to.place(vehicle.id, place),
+        tuple(clip_row(need, to) for need in clips),
+        tuple(used),
+        tuple(_time(one) for one in minutes(after)),
+    )
+
+
+def _time(one: Minutes) -> TimeRow:
+    also = [f"Thin: {counted(len(one.usual), 'job')} so far."] if one.thin and one.usual else []
+    if one.unsaid:
+        also.append(f"{counted(one.unsaid, 'note')} of these did not say whether it was a first time.".capitalize())
+    also += [f"Ask {spent.note.author or 'its author'} what {spent.note.id} covered." for spent in one.ask_scope]
+    return TimeRow(one.scope, one.words, tuple(also))

@@ -1,0 +1,1 @@
+"""What pages say of loads, heat, current, wire and fuses."""
