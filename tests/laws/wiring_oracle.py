@@ -206,8 +206,18 @@ class Wiring:
             if self.in_doubt(circuit, point):
                 states.append("not looked")
             elif (THE_RADIO in net, bool(cars)) == wanted:
-                states.append("known" if kind == "from radio" else best(cars))
+                states.append(self.radio_has(circuit) if kind == "from radio" else best(cars))
         return best(states)
+
+    def radio_has(self, circuit: str) -> str:
+        """The radio's own plug is as the car's: what is in it is known as far as the lead in it is right for the car."""
+        for pair in self.mated:
+            for one, other in (pair, pair[::-1]):
+                if one == THE_RADIO and other[0] in self.adapters:
+                    adapter = self.adapters[other[0]]
+                    same = [x for x, end in adapter.ends.items() if end == (self.world.plugs[0].connector, UNIT)]
+                    return self.seen_by(adapter, same[0], circuit, 0) if same else "not looked"
+        return "not looked"
 
     def cost(self) -> Cost:
         working = self.working()

@@ -10,7 +10,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build, bearing_axes, builds, known_splits, matching
 from bezelbook.reasoning.circuits.said import strong
 
-WIRING: tuple[Subject, ...] = ("plug", "circuits")
+WIRING: tuple[Subject, ...] = ("plug", "circuits", "kept")
 
 
 @dataclass(frozen=True)
@@ -33,25 +33,28 @@ class Car:
         places = dict.fromkeys((self.place, *self.vehicle.places))
         return tuple(note for place in places for note in standing_notes(self.book, self.vehicle.id, place))
 
-    def may_be(self, note: AnyNote, subject: Subject) -> bool:
-        """Whether a note may have been made on a car of this build."""
-        return self._own(subject) in self._cars(note, subject)
+    def may_be(self, note: AnyNote, *subjects: Subject) -> bool:
+        """Whether a note may have been made on a car of this build, as far as builds differ in these subjects."""
+        return self._own(subjects) in self._cars(note, subjects)
 
-    def is_sure(self, note: AnyNote, subject: Subject) -> bool:
+    def is_alone(self, note: AnyNote, *subjects: Subject) -> bool:
+        """Whether a note was made on a car of this build and of no other."""
+        return self._cars(note, subjects) == (self._own(subjects),)
+
+    def is_sure(self, note: AnyNote, *subjects: Subject) -> bool:
         """Whether a note counts for this build: it is strong, and was made on a car of this build and of no other."""
-        return strong(note) and self._cars(note, subject) == (self._own(subject),)
+        return strong(note) and self.is_alone(note, *subjects)
 
-    def cars(self, note: AnyNote, subject: Subject) -> tuple[Build, ...]:
-        """The builds that a note may have been made on, as far as they differ in this."""
-        return self._cars(note, subject)
+    def _axes(self, subjects: tuple[Subject, ...]) -> tuple[str, ...]:
+        bearing = {axis for subject in subjects for axis in bearing_axes(self.vehicle, self.place, subject)}
+        return tuple(axis for axis in self.vehicle.splits if axis in bearing)
 
-    def _own(self, subject: Subject) -> Build:
-        axes = bearing_axes(self.vehicle, self.place, subject)
+    def _own(self, subjects: tuple[Subject, ...]) -> Build:
+        axes = self._axes(subjects)
         return tuple(pair for pair in self.build if pair[0] in axes)
 
-    def _cars(self, note: AnyNote, subject: Subject) -> tuple[Build, ...]:
-        axes = bearing_axes(self.vehicle, self.place, subject)
-        every = builds(self.vehicle, axes)
+    def _cars(self, note: AnyNote, subjects: tuple[Subject, ...]) -> tuple[Build, ...]:
+        every = builds(self.vehicle, self._axes(subjects))
         if isinstance(note, Bench):
             return every
         return matching(every, known_splits(self.vehicle, note.splits, note.year)) or every

@@ -90,6 +90,13 @@ class Net:
                 found[owner, end, ""] = piece.seen(piece.plugs[mated].connector, self.circuit)
         return found
 
+    @property
+    def radio_has(self) -> State:
+        """What the radio that stays has here, as far as the piece in it is known to be right for this car."""
+        other, end = self.mates.get((RADIO, ""), ("", ""))
+        piece = self.pieces.get(other)
+        return piece.seen(piece.plugs[end].connector, self.circuit) if piece else "not looked"
+
     def at(self, node: Node) -> Strand:
         """What hangs on a point for certain."""
         return self._strand(_reached(node, self._sure))

@@ -178,7 +178,7 @@ class _Wired:
         strand = net.at(node)
         if HALVES[need.kind] != (strand.has_radio, bool(strand.cars)):
             return "not there"
-        return "known" if need.kind == "from radio" else _best(strand.cars)
+        return net.radio_has if need.kind == "from radio" else _best(strand.cars)
 
     def _cost(self, feeds: Mapping[Need, Feed]) -> tuple[int, ...]:
         unfed = [need for need, feed in feeds.items() if feed.state not in FED and not self._idle(need, feed)]

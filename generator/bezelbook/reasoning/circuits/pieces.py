@@ -1,14 +1,14 @@
 """The adapters and modules of a book as pieces of wiring in one build of a car."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.module.record import Module
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.contents import NOT_LOOKED, Held, contents
 from bezelbook.reasoning.circuits.metered_through import leads_of, links_of, made_by_itself
-from bezelbook.reasoning.circuits.suits import BY_SHAPE, Suit, adapter_suits, module_suits, reads_bus
+from bezelbook.reasoning.circuits.suits import Suit, adapter_suits, module_suits, reads_bus
 from bezelbook.reasoning.circuits.wiring import SPEAKERS, Half, Link, Output, Piece, State
 from bezelbook.values.words import CIRCUITS, Circuit
 
@@ -31,18 +31,22 @@ def name_of(kind: str, id_: str) -> str:
     return f"{kind}/{id_}"
 
 
-def candidates(car: Car) -> tuple[Candidate, ...]:
-    """Every piece that may be used in a build: what is known to be wrong there is left out."""
+def candidates(car: Car, closing: frozenset[Circuit] = frozenset()) -> tuple[Candidate, ...]:
+    """Every piece that may be used in a build: what is known to be wrong there is left out.
+
+    Of the circuits in `closing`, an adapter that cuts them and has a loop-back for them is taken with that in.
+    """
     shelf = {stock.thing for stock in car.book.shelf.values() if stock.count > 0}
-    found = [*_adapters(car, shelf), *_modules(car, shelf)]
+    found = [*_adapters(car, shelf, closing), *_modules(car, shelf)]
     return tuple(sorted(found, key=lambda one: one.piece.name))
 
 
-def _adapters(car: Car, shelf: set[str]) -> Iterator[Candidate]:
+def _adapters(car: Car, shelf: set[str], closing: frozenset[Circuit]) -> Iterator[Candidate]:
     for adapter in car.book.adapters.values():
         suit = adapter_suits(car, adapter)
         if suit.is_ != "wrong":
-            yield Candidate(_adapter(car, adapter, suit, _standing(adapter.id, suit, shelf)), adapter, suit)
+            piece = _adapter(car, adapter, suit, _standing(adapter.id, suit, shelf))
+            yield Candidate(_closed(piece, adapter, closing), adapter, suit)
 
 
 def _modules(car: Car, shelf: set[str]) -> Iterator[Candidate]:
@@ -78,18 +82,25 @@ def _adapter(car: Car, adapter: Adapter, suit: Suit, standing: int) -> Piece:
     )
 
 
+def _closed(piece: Piece, adapter: Adapter, closing: frozenset[Circuit]) -> Piece:
+    """The same piece with its loop-backs in, so that what they close goes straight through."""
+    closes = closing & {circuit for loop in adapter.loop_backs for circuit in loop.closes}
+    cut = {circuit: links for circuit, links in piece.links.items() if circuit in closes and len(links) == 2}
+    whole = {circuit: (Link(links[0].one, links[1].one),) for circuit, links in cut.items() if links[0].other[1]}
+    return replace(piece, links={**piece.links, **whole})
+
+
 def _sees(
     car: Car, adapter: Adapter, letter: str, connector: str, suit: Suit, links: Mapping[Circuit, tuple[Link, ...]]
 ) -> Mapping[Circuit, State]:
     held = contents(car, connector)
-    by_shape = adapter.adapter_kind in BY_SHAPE
     return {
         circuit: _state(
             held.get(circuit, NOT_LOOKED),
             suit,
             circuit,
             takes=any(link.sure and letter in (link.one[0], link.other[0]) for link in links.get(circuit, ())),
-            right=suit.right or by_shape or _same_cavity(adapter, circuit, letter, held.get(circuit, NOT_LOOKED)),
+            right=suit.right or _same_cavity(adapter, circuit, letter, held.get(circuit, NOT_LOOKED)),
         )
         for circuit in CIRCUITS
     }

@@ -13,25 +13,29 @@ from bezelbook.values.words import Sureness
 class Used:
     """What notes say of one piece in one build: how sure the strongest is, and which notes they are.
 
-    `failed` has the notes in which it went in and the circuits were not right.
+    `failed` has the notes in which it went in and the circuits were not right, `maybe` those of cars that may have been
+    another build.
     """
 
     sure: Sureness | None
     notes: tuple[str, ...]
     failed: tuple[str, ...]
+    maybe: tuple[str, ...]
 
 
-NEVER = Used(None, (), ())
+NEVER = Used(None, (), (), ())
 
 
 def proven(car: Car) -> Mapping[tuple[str, str], Used]:
     """By kind and id, every adapter and module that a strong note names as used in this build at this place."""
-    found: dict[tuple[str, str], list[AnyNote]] = {}
+    sure: dict[tuple[str, str], list[AnyNote]] = {}
+    maybe: dict[tuple[str, str], list[AnyNote]] = {}
     for note in car.notes:
-        if isinstance(note, Tried | After) and strong(note) and car.is_sure(note, "circuits"):
+        if isinstance(note, Tried | After) and strong(note) and car.may_be(note, "circuits"):
+            found = sure if car.is_alone(note, "circuits") else maybe
             for key in _named(car, note):
                 found.setdefault(key, []).append(note)
-    return {key: _used(notes) for key, notes in found.items()}
+    return {key: _used(sure.get(key, []), maybe.get(key, [])) for key in [*sure, *maybe]}
 
 
 def _named(car: Car, note: Tried | After) -> Iterator[tuple[str, str]]:
@@ -42,12 +46,13 @@ def _named(car: Car, note: Tried | After) -> Iterator[tuple[str, str]]:
                 yield kind, record.id
 
 
-def _used(notes: list[AnyNote]) -> Used:
+def _used(notes: list[AnyNote], maybe: list[AnyNote]) -> Used:
     failed = [note for note in notes if _failed(note)]
     good = [note for note in notes if not _failed(note) and not _says_no(note)]
     fitted = any(isinstance(note, After) or getattr(note, "sure", None) == "fitted" for note in good)
     sure: Sureness | None = "fitted" if fitted else "dry-fitted" if good else None
-    return Used(sure, tuple(note.id for note in good), tuple(note.id for note in failed))
+    ids = tuple(note.id for note in maybe if not _says_no(note))
+    return Used(sure, tuple(note.id for note in good), tuple(note.id for note in failed), ids)
 
 
 def _says_no(note: AnyNote) -> bool:

@@ -15,7 +15,10 @@ from bezelbook.values.words import Circuit
 Suits = Literal["proven", "made for it", "made for other builds", "made for other cars", "made for none by name", "wrong"]
 RIGHT: frozenset[Suits] = frozenset({"proven", "made for it"})
 # These join what fits together, whatever the car: what they carry is where their shape puts it.
-BY_SHAPE = frozenset({"speaker lead", "aerial", "extension", "splitter", "loop-back", "load resistor lead", "chime speaker"})
+BY_SHAPE = frozenset({"speaker lead", "aerial", "extension", "splitter", "loop-back"})
+
+
+NOBODY = "nobody here has fitted it"
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +43,10 @@ def adapter_suits(car: Car, adapter: Adapter) -> Suit:
     clash = next(iter(_clashes(car, adapter)), None)
     if clash:
         return Suit("wrong", clash, used)
-    return _suit(car, adapter.made_for, used)
+    suit = _suit(car, adapter.made_for, used)
+    if suit.is_ == "made for none by name" and adapter.adapter_kind in BY_SHAPE:
+        return Suit("made for it", "it goes by its plug, whatever the car", used)
+    return suit
 
 
 def module_suits(car: Car, module: Module) -> Suit:
@@ -65,7 +71,8 @@ def _suit(car: Car, made_for: Iterable[MadeFor], used: Used) -> Suit:
     lines = tuple(made_for)
     here = [one for one in lines if one.vehicle == car.vehicle.id and one.place in (None, car.place)]
     if any(_agrees(car, one) for one in here):
-        return Suit("made for it", "made for this build, as printed; nobody here has fitted it", used)
+        fitted = f"fitted on a car that may have been this build: {', '.join(used.maybe)}" if used.maybe else NOBODY
+        return Suit("made for it", f"made for this build, as printed; {fitted}", used)
     if here:
         builds = " or ".join(dict.fromkeys(", ".join(one.splits.values()) for one in here))
         return Suit("made for other builds", f"made for {builds}, not for this build", used)
