@@ -101,7 +101,17 @@ class Wiring:
     def makes(self, name: str, circuit: str) -> set[Point]:
         adapter = self.adapters[name]
         leads = [letter for letter, end in adapter.ends.items() if end is None]
-        return {(name, letter, "") for letter in leads} if adapter.ways.get(circuit) == "makes" else set()
+        made = adapter.ways.get(circuit) == "makes" and name in self.plugged_in()
+        return {(name, letter, "") for letter in leads} if made else set()
+
+    def plugged_in(self) -> set[str]:
+        """Everything that hangs on the car or a radio, if only through other pieces."""
+        found = {"car", "radio", "unit"}
+        for _ in self.mated:
+            for one, other in self.mated:
+                if one[0] in found or other[0] in found:
+                    found |= {one[0], other[0]}
+        return found
 
     def cavities(self, circuit: str, net: set[Point]) -> list[str]:
         return [state for point in sorted(net) if (state := self.cavity(circuit, point)) is not None]
@@ -128,6 +138,8 @@ class Wiring:
     # --- what is safe ---
 
     def safe(self) -> bool:
+        if not {one.needs_adapter for one in self.modules if one.needs_adapter} <= self.plugged_in():
+            return False
         for circuit in CIRCUITS:
             for point in self.points(circuit):
                 net = self.net(circuit, point, sure=True)

@@ -1,14 +1,17 @@
 """Which builds of a car its wiring notes speak of, which notes count, and how to tell the builds apart from the seat."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any, TypeVar
 
 from bezelbook.kinds.note.record import AnyNote, Bench
 from bezelbook.kinds.vehicle.record import Subject, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build, bearing_axes, builds, known_splits, matching
 from bezelbook.reasoning.circuits.said import strong
+
+T = TypeVar("T")
 
 WIRING: tuple[Subject, ...] = ("plug", "circuits", "kept")
 
@@ -21,6 +24,15 @@ class Car:
     vehicle: Vehicle
     place: str
     build: Build
+    # What was worked out of it; that depends on the book alone, so that keeping it changes nothing.
+    kept: dict[tuple[str, str], Any] = field(default_factory=dict, compare=False, repr=False)
+
+    def once(self, what: str, of: str, work_out: Callable[[], T]) -> T:
+        """What was worked out under this name, or is now."""
+        if (what, of) not in self.kept:
+            self.kept[what, of] = work_out()
+        found: T = self.kept[what, of]
+        return found
 
     @cached_property
     def notes(self) -> tuple[AnyNote, ...]:

@@ -38,6 +38,10 @@ def contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
 
     Argued over: notes that count put it in different cavities, or put something else into its cavity.
     """
+    return car.once("contents", connector, lambda: _contents(car, connector))
+
+
+def _contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
     record = car.book.connectors[connector]
     notes = [note for note in car.notes if isinstance(note, Metered) and plug_named(car, note) == connector]
     reads = [read for note in notes if car.may_be(note, "circuits") for read in _reads(car, record, note)]

@@ -2,9 +2,12 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
 from bezelbook.reasoning.circuits.wiring import FED, FROM_RADIO, NEVER_MADE_UP, Half, Piece, Point, Site, State
 from bezelbook.values.words import Circuit
+
+N = TypeVar("N", bound=tuple[str, ...])
 
 Socket = tuple[str, str]  # whose it is (a piece by name, or one of the three below and a number), and which end of it
 Node = tuple[str, str, str]  # the same, and which half of a cut circuit
@@ -36,6 +39,12 @@ def _matings(
         if halves[first].mates(halves[other]) and first[0] != other[0]:
             yield from _matings([one for one in others if one != other], halves, (*made, (first, other)))
     yield from _matings(others, halves, made)
+
+
+def attached(plugged: Iterable[Mating]) -> frozenset[str]:
+    """Everything that is plugged into the car or a radio, if only through other pieces."""
+    neighbours = _neighbours(((one[0],), (other[0],)) for one, other in plugged)
+    return frozenset(name for start in (CAR, RADIO, UNIT) for (name,) in _reached((start,), neighbours))
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +83,7 @@ class Net:
         self.pieces = pieces
         self.mates = {one: other for pair in plugged for one, other in (pair, pair[::-1])}
         self._seen = self._cars()
+        self._attached = attached(plugged)
         links = [(name, link) for name, piece in pieces.items() for link in piece.links.get(circuit, ())]
         joined = [((*one, ""), (*other, "")) for one, other in plugged]
         sure = [((name, *link.one), (name, *link.other)) for name, link in links if link.sure]
@@ -126,7 +136,7 @@ class Net:
         else:
             cars = (node for node in sorted(nodes) if self._seen.get(node, "not looked") in FED)
             yield from (Source(f"{CAR} {node[1]}", self._seen[node]) for node in cars)
-        for name in sorted(self.pieces):
+        for name in sorted(self._attached & self.pieces.keys()):
             if any((name, *point) in nodes for point in self.pieces[name].makes.get(self.circuit, ())):
                 yield Source(name, "known", self.circuit not in NEVER_MADE_UP)
 
@@ -156,15 +166,15 @@ def points_of(piece: Piece, circuit: Circuit) -> tuple[Point, ...]:
     return tuple(dict.fromkeys([*linked, *piece.makes.get(circuit, ())]))
 
 
-def _neighbours(pairs: Iterable[tuple[Node, Node]]) -> dict[Node, list[Node]]:
-    found: dict[Node, list[Node]] = {}
+def _neighbours(pairs: Iterable[tuple[N, N]]) -> dict[N, list[N]]:
+    found: dict[N, list[N]] = {}
     for one, other in pairs:
         found.setdefault(one, []).append(other)
         found.setdefault(other, []).append(one)
     return found
 
 
-def _reached(node: Node, neighbours: Mapping[Node, Sequence[Node]]) -> frozenset[Node]:
+def _reached(node: N, neighbours: Mapping[N, Sequence[N]]) -> frozenset[N]:
     found, left = {node}, [node]
     while left:
         for other in neighbours.get(left.pop(), ()):

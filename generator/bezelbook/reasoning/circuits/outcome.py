@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Mating, Net, Node, matings, sockets
+from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Mating, Net, Node, attached, matings, sockets
 from bezelbook.reasoning.circuits.wiring import FED, FROM_RADIO, NEVER_MADE_UP, STATES, Need, Piece, Site, State
 from bezelbook.values.words import Circuit
 
@@ -41,7 +41,7 @@ def best_outcome(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> 
         return None
     best: Outcome | None = None
     for plugged in matings(sockets(site, by_name.values())):
-        if site.radio and not _whole(site, plugged):
+        if (site.radio and not _whole(site, plugged)) or not _served(by_name, plugged):
             continue
         found = _Wired(needs, by_name, plugged).outcome()
         if found is not None and (best is None or (found.cost, found.plugged) < (best.cost, best.plugged)):
@@ -53,6 +53,12 @@ def _whole(site: Site, plugged: Sequence[Mating]) -> bool:
     """Whether nothing of a car whose radio stays is left hanging."""
     used = {socket for pair in plugged for socket in pair}
     return {(RADIO, ""), *((CAR, str(number)) for number in range(len(site.car)))} <= used
+
+
+def _served(pieces: Mapping[str, Piece], plugged: Sequence[Mating]) -> bool:
+    """Whether every adapter that another piece cannot do without is plugged in."""
+    required = {name for piece in pieces.values() for name in piece.requires if pieces[name].plugs}
+    return required <= attached(plugged)
 
 
 class _Wired:

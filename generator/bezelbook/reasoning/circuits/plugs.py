@@ -40,6 +40,10 @@ class Plugs:
 
 def plugs_at(car: Car) -> Plugs:
     """What is known of the plugs of one build at a place."""
+    return car.once("plugs", "", lambda: _plugs_at(car))
+
+
+def _plugs_at(car: Car) -> Plugs:
     seen = list(_seen(car))
     sure = _grouped(car, (note for note in seen if car.is_sure(note, "plug")))
     if sure:

@@ -28,6 +28,10 @@ NEVER = Used(None, (), (), ())
 
 def proven(car: Car) -> Mapping[tuple[str, str], Used]:
     """By kind and id, every adapter and module that a strong note names as used in this build at this place."""
+    return car.once("proven", "", lambda: _proven(car))
+
+
+def _proven(car: Car) -> Mapping[tuple[str, str], Used]:
     sure: dict[tuple[str, str], list[AnyNote]] = {}
     maybe: dict[tuple[str, str], list[AnyNote]] = {}
     for note in car.notes:

@@ -1,6 +1,6 @@
 """For which vehicles and builds an adapter is right, for which it is wrong, and what shows it before the dash is open."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -29,20 +29,28 @@ class RightFor:
     tell: str
 
 
-def right_for(book: KnowledgeBase, adapter: Adapter) -> tuple[RightFor, ...]:
-    """Every place that an adapter could be taken to by right or by mistake: right ones first, then those to look at.
+def every_car(book: KnowledgeBase) -> tuple[Car, ...]:
+    """Every build of every place of a book."""
+    return tuple(
+        car
+        for vehicle in book.vehicles.values()
+        for place in vehicle.places
+        for car in cars_of(book, vehicle, place)
+    )
+
+
+def right_for(cars: Iterable[Car], adapter: Adapter) -> tuple[RightFor, ...]:
+    """Every place among these that an adapter could be taken to by right or by mistake: right ones first, then those to look at.
 
     A place whose plug it neither fits nor resembles, in a car it was not made for, is no mistake anybody makes.
     """
     found: dict[tuple[str, str, Is, str], list[Car]] = {}
-    for vehicle in book.vehicles.values():
-        for place in vehicle.places:
-            for car in cars_of(book, vehicle, place):
-                for is_, why in _verdict(car, adapter):
-                    found.setdefault((vehicle.id, place, is_, why), []).append(car)
+    for car in cars:
+        for is_, why in _verdict(car, adapter):
+            found.setdefault((car.vehicle.id, car.place, is_, why), []).append(car)
     lines = [
-        RightFor(vehicle, place, tuple(car.build for car in cars), is_, why, _tell(cars))
-        for (vehicle, place, is_, why), cars in found.items()
+        RightFor(vehicle, place, tuple(car.build for car in alike), is_, why, _tell(alike))
+        for (vehicle, place, is_, why), alike in found.items()
     ]
     order = ("right", "look first", "wrong")
     return tuple(sorted(lines, key=lambda line: (order.index(line.is_), line.vehicle, line.place, line.builds)))

@@ -23,7 +23,7 @@ def best_chain(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> tu
     Cost, in this order: needs that must be fed and are not, others that are not, pieces, joints made by hand, and how
     far each piece is from being proven and in hand. Of equal sets the first by name.
     """
-    by_name = {piece.name: piece for piece in pieces}
+    by_name = {piece.name: piece for piece in _near(site, list(pieces))}
     items = [Item(piece.name, 1, tuple(_ways(site, piece))) for piece in by_name.values()]
     requires = {piece.name: piece.requires for piece in by_name.values()}
     wanted = Wanted(tuple(_start(site)), _goals(needs))
@@ -39,6 +39,18 @@ def best_chain(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> tu
     found = cheapest_set(_useful(items, wanted, requires), wanted, cost)
     assert found is not None, "with no piece at all nothing is unsafe"
     return found.names, outcomes[found.names]
+
+
+def _near(site: Site, pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces that can be plugged in at all, if only through others; one without a plug may always be joined."""
+    open_ = {half for half in (*site.car, site.unit, site.radio) if half}
+    near: dict[str, Piece] = {piece.name: piece for piece in pieces if not piece.plugs}
+    for _ in pieces:
+        for piece in pieces:
+            if any(half.mates(other) for half in piece.plugs.values() for other in open_):
+                near[piece.name] = piece
+                open_.update(piece.plugs.values())
+    return list(near.values())
 
 
 def _useful(items: Sequence[Item[Node]], wanted: Wanted[Node], requires: Mapping[str, frozenset[str]]) -> list[Item[Node]]:

@@ -37,6 +37,10 @@ class Suit:
 
 def adapter_suits(car: Car, adapter: Adapter) -> Suit:
     """Whether an adapter is right for a build: a job that failed or a cavity that clashes rules it out."""
+    return car.once("adapter suits", adapter.id, lambda: _adapter_suits(car, adapter))
+
+
+def _adapter_suits(car: Car, adapter: Adapter) -> Suit:
     used = proven(car).get(("adapter", adapter.id), NEVER)
     if used.failed:
         return Suit("wrong", f"its circuits were not right here: {', '.join(used.failed)}", used)
