@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.kinds import KINDS
+from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.asked.record import Asked
 from bezelbook.kinds.connector.record import Connector
 from bezelbook.kinds.job.record import Job
@@ -12,6 +13,7 @@ from bezelbook.kinds.record import Named, Record
 from bezelbook.kinds.references import Reference, references
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
+from bezelbook.publish.circuits.adapter_view import adapter_lines, mates
 from bezelbook.publish.drawing.face import face, face_words
 from bezelbook.publish.mentions import Mention, quoted
 from bezelbook.publish.notes import newest_first, said
@@ -74,7 +76,8 @@ def _part(book: KnowledgeBase, kind: str, record: Named) -> SiteFile:
         named_by=_named_by(book, kind, record, to),
         bench=newest_first(said(book, note) for note in on_bench),
         to=to,
-        **(_face(record) if isinstance(record, Connector) else {}),
+        **(_face(record) | {"mates": mates(book, record, to)} if isinstance(record, Connector) else {}),
+        **({"right_for": adapter_lines(book, record, to)} if isinstance(record, Adapter) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
 

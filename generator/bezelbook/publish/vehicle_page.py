@@ -7,6 +7,7 @@ from bezelbook.kinds.vehicle.record import Place, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links, place_anchor, vehicle_page
 from bezelbook.publish.answer_table import Table, answer_table
+from bezelbook.publish.circuits.vehicle_wiring import Wiring
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
@@ -43,6 +44,7 @@ class OtherPlace:
 
 def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Mentions) -> Iterator[SiteFile]:
     """One page a vehicle."""
+    wiring = Wiring(book)
     for vehicle in book.vehicles.values():
         path = vehicle_page(vehicle.id)
         to = Links(path, book)
@@ -53,6 +55,7 @@ def vehicle_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Menti
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to) for opening in own],
             others=list(_others(book, vehicle, named.places.get(vehicle.id, frozenset()), own)),
+            wiring=wiring.of(vehicle, to),
             to=to,
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
