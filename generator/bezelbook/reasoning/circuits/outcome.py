@@ -44,9 +44,14 @@ def best_outcome(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> 
         if (site.radio and not _whole(site, plugged)) or not _served(by_name, plugged):
             continue
         found = _Wired(needs, by_name, plugged).outcome()
-        if found is not None and (best is None or (found.cost, found.plugged) < (best.cost, best.plugged)):
+        if found is not None and (best is None or _order(found) < _order(best)):
             best = found
     return best
+
+
+def _order(found: Outcome) -> tuple[tuple[int, ...], int, tuple[Mating, ...]]:
+    """The cheapest first; of equal ones that with the most plugged in, as it shows what nobody has looked at."""
+    return found.cost, -len(found.plugged), found.plugged
 
 
 def _whole(site: Site, plugged: Sequence[Mating]) -> bool:
