@@ -21,7 +21,9 @@ THE_RADIO: Point = ("radio", "", "")
 class Wiring:
     """One set of pieces plugged together in one way."""
 
-    def __init__(self, world: World, adapters: list[Adapter], modules: list[Module], mated: list[tuple[Point, Point]]):
+    def __init__(
+        self, world: World, adapters: list[Adapter], modules: list[Module], mated: list[tuple[Point, Point]]
+    ) -> None:
         self.world = world
         self.adapters = {one.name: one for one in adapters}
         self.modules = modules
@@ -33,23 +35,22 @@ class Wiring:
         for one, other in self.mated:
             yield one, other, True
         for adapter in self.adapters.values():
-            word = adapter.ways.get(circuit, "unknown")
-            letters = list(adapter.ends)
-            plugs = [letter for letter in letters if adapter.ends[letter]]
-            lead = next((letter for letter in letters if adapter.ends[letter] is None), None)
-            whole = plugs if len(letters) > 2 else letters
-            name = adapter.name
-            if word == "unknown":
-                for letter in letters[1:]:
-                    yield (name, "a", ""), (name, letter, ""), False
-            if word in ("passes", "tapped"):
-                for letter in whole[1:]:
-                    yield (name, whole[0], ""), (name, letter, ""), True
-            if word == "tapped" and lead:
-                yield (name, whole[0], ""), (name, lead, ""), True
-            if word == "broken out" and lead:
-                for letter in whole:
-                    yield (name, letter, ""), (name, lead, letter), True
+            yield from self.own(adapter, circuit)
+
+    def own(self, adapter: Adapter, circuit: str) -> Iterator[tuple[Point, Point, bool]]:
+        word = adapter.ways.get(circuit, "unknown")
+        letters = list(adapter.ends)
+        plugs = [letter for letter in letters if adapter.ends[letter]]
+        leads = [letter for letter in letters if adapter.ends[letter] is None]
+        whole = plugs if len(letters) > 2 else letters
+        name = adapter.name
+        if word == "unknown":
+            yield from (((name, "a", ""), (name, letter, ""), False) for letter in letters[1:])
+        elif word == "broken out":
+            yield from (((name, letter, ""), (name, leads[0], letter), True) for letter in whole if leads)
+        elif word in ("passes", "tapped"):
+            out = [*whole[1:], *(leads if word == "tapped" else [])]
+            yield from (((name, whole[0], ""), (name, letter, ""), True) for letter in out)
 
     def net(self, circuit: str, start: Point, *, sure: bool) -> set[Point]:
         found = {start}
@@ -82,11 +83,10 @@ class Wiring:
             return "not looked"
         if there:
             return "known"
-        takes = any((adapter.name, letter, "") in (one, other) and certain for one, other, certain in self.own(adapter, circuit))
+        takes = any(
+            (adapter.name, letter, "") in (one, other) and certain for one, other, certain in self.own(adapter, circuit)
+        )
         return "said" if takes else "not looked"
-
-    def own(self, adapter: Adapter, circuit: str) -> list[tuple[Point, Point, bool]]:
-        return [wire for wire in self.wires(circuit) if wire[0][0] == wire[1][0] == adapter.name]
 
     def sources(self, circuit: str, net: set[Point]) -> list[tuple[str, str]]:
         found = [
@@ -222,7 +222,7 @@ class Wiring:
         return best(states)
 
     def radio_has(self, circuit: str) -> str:
-        """The radio's own plug is as the car's: what is in it is known as far as the lead in it is right for the car."""
+        """The radio's own plug is as the car's: it is known as far as the lead in it is right for the car."""
         for pair in self.mated:
             for one, other in (pair, pair[::-1]):
                 if one == THE_RADIO and other[0] in self.adapters:
@@ -260,7 +260,9 @@ def cheapest(world: World) -> Cost:
 def every_cost(world: World) -> Iterator[tuple[frozenset[str], Cost]]:
     """Every set of pieces that may be used in this car, plugged together in every safe way, with what it costs."""
     adapters = [one for one in world.adapters if not clashes(world, one)]
-    modules = [one for one in world.modules if one.made_for == "this car" or (not one.made_for and "bus" not in one.wants)]
+    modules = [
+        one for one in world.modules if one.made_for == "this car" or (not one.made_for and "bus" not in one.wants)
+    ]
     for pieces in subsets([*adapters, *modules]):
         names = {one.name for one in pieces}
         asked = [one.needs_module if isinstance(one, Adapter) else one.needs_adapter for one in pieces]
@@ -298,7 +300,9 @@ def ways_to_plug(world: World, leads: list[Adapter]) -> Iterator[list[tuple[Poin
     fits = [
         (one, other)
         for one, other in combinations(sorted(halves), 2)
-        if one[0] != other[0] and halves[one][0] == halves[other][0] and {halves[one][1], halves[other][1]} == {CAR, UNIT}
+        if one[0] != other[0]
+        and halves[one][0] == halves[other][0]
+        and {halves[one][1], halves[other][1]} == {CAR, UNIT}
     ]
     for size in range(len(fits) + 1):
         for pairs in combinations(fits, size):

@@ -82,7 +82,9 @@ def _plug(dice: Random, name: str) -> CarPlug:
 def _adapter(dice: Random, name: str, *, keep: bool) -> Adapter:
     connector = dice.choice(CONNECTORS)
     ends: dict[str, tuple[str, str] | None] = {"a": (connector, UNIT)}
-    sort = dice.choice(("to leads", "between", "t", "t", "join") if keep else ("to leads", "to leads", "between", "t", "join"))
+    sort = dice.choice(
+        ("to leads", "between", "t", "t", "join") if keep else ("to leads", "to leads", "between", "t", "join")
+    )
     if sort == "to leads":
         ends["b"] = None
     elif sort == "between":

@@ -7,8 +7,8 @@ twice over (by fixed point and by greedy settling) before they came here.
 Hypergraph: G. Gallo, G. Longo, S. Pallottino, S. Nguyen, "Directed hypergraphs and applications", Discrete Applied
 Mathematics 42 (1993) 177-201 (procedure SBT). The data and the expected values of `sum` and `distance` are those of the
 public test suite of halp (Murali-group/halp, basic_directed_hypergraph.txt and test_directed_paths.py, commit 4da6162).
-The additive value of t is 8, because x is paid for twice; the cheapest real set is e2, e3, e4 for 7, which was confirmed
-as optimal by OR-Tools CP-SAT 9.15.
+The additive value of t is 8, because x is paid for twice; the cheapest real set is e2, e3, e4 for 7, which OR-Tools
+CP-SAT 9.15 confirmed as optimal.
 """
 
 from collections.abc import Callable

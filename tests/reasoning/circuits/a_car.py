@@ -27,7 +27,10 @@ def vehicle(**content: Any) -> Record:
         "splits": {
             "build": {
                 "differs_in": "build",
-                "values": {"early": {"tell": "Round vents.", "years": [1, 2]}, "late": {"tell": "Square vents.", "years": [3, 4]}},
+                "values": {
+                    "early": {"tell": "Round vents.", "years": [1, 2]},
+                    "late": {"tell": "Square vents.", "years": [3, 4]},
+                },
                 "bears_on": {"places": [DASH], "subjects": ["plug", "circuits"]},
             },
             "audio": {
@@ -55,7 +58,9 @@ def connector(name: str = "square", **content: Any) -> Record:
 
 def seen(name: str, plug: str = "square", **content: Any) -> Record:
     """Somebody saw a plug on a late car with the base package, unless it says otherwise."""
-    made: Record = record("notes", name, {"form": "seen", "vehicle": CAR, "place": DASH, "plug": plug, "splits": LATE} | content)
+    made: Record = record(
+        "notes", name, {"form": "seen", "vehicle": CAR, "place": DASH, "plug": plug, "splits": LATE} | content
+    )
     return made
 
 
@@ -109,7 +114,15 @@ def after(name: str, **content: Any) -> Record:
 
 def tried(name: str, **content: Any) -> Record:
     """A radio that went in, on a late car with the base package."""
-    plain = {"form": "tried", "vehicle": CAR, "place": DASH, "splits": LATE, "what": "a radio", "verdict": "goes in", "sure": "fitted"}
+    plain = {
+        "form": "tried",
+        "vehicle": CAR,
+        "place": DASH,
+        "splits": LATE,
+        "what": "a radio",
+        "verdict": "goes in",
+        "sure": "fitted",
+    }
     made: Record = record("notes", name, plain | content)
     return made
 

@@ -1,7 +1,7 @@
 import pytest
 
 from bezelbook.reasoning.circuits.contents import Held, cavities_meant, contents
-from tests.reasoning.circuits.a_car import connector, car, every_cavity, metered, seen
+from tests.reasoning.circuits.a_car import car, connector, every_cavity, metered, seen
 
 NOT_SAID = {"corner": "upper-left", "view": "wire entry", "direction": "row by row"}
 
@@ -44,7 +44,9 @@ def test_with_the_view_left_blank_it_may_be_either() -> None:
         ({"numbering": NOT_SAID}, "mating face", {2}),
     ],
 )
-def test_a_mirror_image_needs_rows_columns_and_a_view(changes: dict[str, object], view: object, meant: set[int]) -> None:
+def test_a_mirror_image_needs_rows_columns_and_a_view(
+    changes: dict[str, object], view: object, meant: set[int]
+) -> None:
     record = connector(**{key: value for key, value in changes.items() if value is not None})
     bare = {key: None for key, value in changes.items() if value is None}
     assert cavities_meant(record.model_copy(update=bare), 3, view) == meant  # type: ignore[arg-type]
@@ -80,7 +82,9 @@ def test_a_plug_read_whole_lacks_what_was_not_found_in_it() -> None:
 def test_accessory_that_comes_over_the_bus_is_on_no_wire() -> None:
     bus = seen("bus", accessory_supply="data bus")
     assert held(bus, circuit="accessory") == Held("not there", frozenset(), ("bus",))
-    assert held(bus, metered("one", (3, "accessory")), circuit="accessory") == Held("argued over", frozenset({3}), ("one", "bus"))
+    assert held(bus, metered("one", (3, "accessory")), circuit="accessory") == Held(
+        "argued over", frozenset({3}), ("one", "bus")
+    )
     wire = metered("wire", (1, "constant"), accessory_supply="wire")
     assert held(bus, wire, circuit="accessory") == Held("argued over", frozenset(), ("bus", "wire"))
 

@@ -19,11 +19,18 @@ def made(adapter: Any, *notes: Any) -> tuple[KnowledgeBase, Adapter]:
 def test_the_bench_fills_a_blank_and_overrules_nothing_quietly() -> None:
     adapter = plug_in("plug-in", "constant", ways={"ground": "unknown"})
     book, own = made(adapter, bench("one", ground="passes", constant="not there", speed="not there"))
-    assert [does(book, own, one) for one in ("ground", "constant", "speed", "bus")] == ["passes", "unknown", "not there", "unknown"]
+    assert [does(book, own, one) for one in ("ground", "constant", "speed", "bus")] == [
+        "passes",
+        "unknown",
+        "not there",
+        "unknown",
+    ]
 
 
 def test_a_newer_bench_note_takes_the_place_of_an_older_one() -> None:
-    newer = record("notes", "two", {"form": "bench", "part": "plug-in", "replaces": "one", "circuits": {"constant": "passes"}})
+    newer = record(
+        "notes", "two", {"form": "bench", "part": "plug-in", "replaces": "one", "circuits": {"constant": "passes"}}
+    )
     book, own = made(plug_in("plug-in", "constant"), bench("one", constant="not there"), newer)
     assert does(book, own, "constant") == "passes"
 
@@ -60,8 +67,15 @@ def test_an_adapter_without_ends_joins_nothing() -> None:
 
 
 def test_what_it_makes_comes_out_on_its_leads_unless_a_module_makes_it() -> None:
-    ways = {"camera supply": "makes", "reverse": {"does": "makes", "made_by": "box"}, "speed": {"does": "makes", "out_at": {"a": "a"}}}
-    assert made_by_itself(*made(plug_in("plug-in", ways=ways))) == {"camera supply": (("b", ""),), "speed": (("a", ""),)}
+    ways = {
+        "camera supply": "makes",
+        "reverse": {"does": "makes", "made_by": "box"},
+        "speed": {"does": "makes", "out_at": {"a": "a"}},
+    }
+    assert made_by_itself(*made(plug_in("plug-in", ways=ways))) == {
+        "camera supply": (("b", ""),),
+        "speed": (("a", ""),),
+    }
 
 
 def test_leads_are_the_ends_that_are_no_connector() -> None:

@@ -11,7 +11,9 @@ AT_CAR: Node = (CAR, "0", "")
 
 def lead(*links: Link, **more: Any) -> Piece:
     sees = {"square": dict.fromkeys(("constant", "accessory", "left front +"), "known")}
-    return Piece("lead", {"a": INTO_SQUARE}, frozenset({"b"}), {"constant": links, "left front +": links}, sees=sees, **more)
+    return Piece(
+        "lead", {"a": INTO_SQUARE}, frozenset({"b"}), {"constant": links, "left front +": links}, sees=sees, **more
+    )
 
 
 def through(*, sure: bool = True) -> Link:

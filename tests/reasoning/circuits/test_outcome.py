@@ -1,7 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.outcome import Feed, Outcome, best_outcome
-from bezelbook.reasoning.circuits.wiring import Half, Link, Need, Output, Piece, Point, Site, State
+from bezelbook.reasoning.circuits.wiring import Half, Link, Need, Output, Piece, Site, State
 from bezelbook.values.words import Circuit
 
 SQUARE, ROUND = Half("square", "vehicle side"), Half("round", "vehicle side")
@@ -14,12 +14,17 @@ def lead(name: str = "lead", *circuits: Circuit, plug: str = "square", state: St
     """From a plug of the car to bare leads."""
     links = {circuit: (Link(A, B),) for circuit in circuits}
     sees = {plug: dict.fromkeys(circuits, state)}
-    return Piece(name, **({"plugs": {"a": Half(plug, "unit side")}, "leads": frozenset("b"), "links": links, "sees": sees} | more))
+    return Piece(
+        name,
+        **({"plugs": {"a": Half(plug, "unit side")}, "leads": frozenset("b"), "links": links, "sees": sees} | more),
+    )
 
 
 def tee(links: dict[Circuit, tuple[Link, ...]], **states: State) -> Piece:
     plugs = {"a": Half("square", "unit side"), "b": SQUARE}
-    sees: dict[Circuit, State] = {circuit: "known" for circuit in links} | {key.replace("_", " "): value for key, value in states.items()}  # type: ignore[misc]
+    sees: dict[Circuit, State] = dict.fromkeys(links, "known") | {
+        key.replace("_", " "): value for key, value in states.items()
+    }  # type: ignore[misc]
     return Piece("tee", plugs, frozenset("c"), links, sees={"square": sees})
 
 
@@ -47,14 +52,18 @@ def test_through_the_radios_own_plug_nothing_is_joined_by_hand() -> None:
     site = Site((SQUARE,), unit=Half("round", "unit side"))
     piece = lead("lead", "constant", plugs={"a": Half("square", "unit side"), "b": ROUND}, leads=frozenset())
     assert feed(site, Need("constant"), piece) == Feed("known")
-    assert feed(site, Need("left front +"), lead("lead", "left front +", plugs=piece.plugs, leads=frozenset())) == Feed("known")
+    assert feed(site, Need("left front +"), lead("lead", "left front +", plugs=piece.plugs, leads=frozenset())) == Feed(
+        "known"
+    )
 
 
 def test_two_sources_that_cannot_be_kept_apart_are_never_offered() -> None:
     both = Site((SQUARE, ROUND), unit=Half("flat", "unit side"))
     joined = (Link(A, B), Link(A, C))
     plugs = {"a": Half("square", "unit side"), "b": Half("round", "unit side"), "c": Half("flat", "vehicle side")}
-    sees: dict[str, dict[Circuit, State]] = {one: {"accessory": "known", "ground": "known"} for one in ("square", "round")}
+    sees: dict[str, dict[Circuit, State]] = {
+        one: {"accessory": "known", "ground": "known"} for one in ("square", "round")
+    }
     piece = Piece("join", plugs, links={"accessory": joined, "ground": joined}, sees=sees)
     needs = [Need("accessory"), Need("ground")]
     plugged = {len(found.plugged) for found in [outcome(both, needs, piece)]}
@@ -67,14 +76,18 @@ def test_a_made_up_park_brake_is_never_fed_and_never_wired_in() -> None:
     maker = lead("faker", makes={"park brake": (B,)})
     assert feed(CAR, Need("park brake"), maker) == Feed("not there")
     assert best_outcome(Site((SQUARE,), unit=Half("round", "unit side")), [Need("park brake")], [maker]) is not None
-    hard = lead("faker", plugs={"a": Half("square", "unit side"), "b": ROUND}, leads=frozenset(), makes={"park brake": (B,)})
+    hard = lead(
+        "faker", plugs={"a": Half("square", "unit side"), "b": ROUND}, leads=frozenset(), makes={"park brake": (B,)}
+    )
     wired = outcome(Site((SQUARE,), unit=Half("round", "unit side")), [Need("park brake")], hard)
     assert wired.feeds[Need("park brake")] == Feed("not there")
     assert all("what goes in" not in owner for pair in wired.plugged for owner, _ in pair)
 
 
 def box(**gives: Output) -> Piece:
-    return Piece("box", wants=("constant", "ground"), gives={key.replace("_", " "): value for key, value in gives.items()})  # type: ignore[misc]
+    return Piece(
+        "box", wants=("constant", "ground"), gives={key.replace("_", " "): value for key, value in gives.items()}
+    )  # type: ignore[misc]
 
 
 def test_a_box_gives_what_it_reads_off_the_bus_once_it_is_fed() -> None:
@@ -89,7 +102,13 @@ def test_a_box_gives_what_it_reads_off_the_bus_once_it_is_fed() -> None:
 def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
     fed = lead("lead", "constant", "ground", "accessory")
     assert feed(CAR, Need("accessory"), fed, box(accessory=Output())) == Feed("known", ("lead", "b"))
-    said = lead("lead", "constant", "ground", "accessory", sees={"square": {"constant": "known", "ground": "known", "accessory": "said"}})
+    said = lead(
+        "lead",
+        "constant",
+        "ground",
+        "accessory",
+        sees={"square": {"constant": "known", "ground": "known", "accessory": "said"}},
+    )
     assert feed(CAR, Need("accessory"), said, box(accessory=Output())) == Feed("known", ("box", ""))
 
 
@@ -129,8 +148,12 @@ def test_a_tap_hangs_on_both_and_opens_nothing() -> None:
 
 def test_what_fed_a_radio_that_stays_is_never_left_open() -> None:
     opened = tee({"constant": CUT})
-    assert best_outcome(KEPT, [Need("constant", "through")], [opened]) is not None, "without it the radio stays as it was"
-    assert outcome(KEPT, [Need("constant", "through")], opened).plugged == ((("the car", "0"), ("the radio that stays", "")),)
+    assert best_outcome(KEPT, [Need("constant", "through")], [opened]) is not None, (
+        "without it the radio stays as it was"
+    )
+    assert outcome(KEPT, [Need("constant", "through")], opened).plugged == (
+        (("the car", "0"), ("the radio that stays", "")),
+    )
 
 
 def test_what_the_car_does_not_have_need_not_go_on() -> None:

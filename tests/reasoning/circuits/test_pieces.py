@@ -57,7 +57,12 @@ def test_through_an_adapter_that_is_not_known_to_be_right_nothing_is_known_but_t
 def test_how_far_a_piece_is_from_being_proven_and_in_hand() -> None:
     stock = record("shelf", "tray", {"thing": "plug-in", "count": 1})
     empty = record("shelf", "tray", {"thing": "plug-in", "count": 0})
-    found = (piece(plug_in()), piece(plug_in(), stock), piece(plug_in(), empty), piece(plug_in(), tried("one", adapters=["plug-in"])))
+    found = (
+        piece(plug_in()),
+        piece(plug_in(), stock),
+        piece(plug_in(), empty),
+        piece(plug_in(), tried("one", adapters=["plug-in"])),
+    )
     assert [one.standing for one in found] == [2, 1, 2, 0]
 
 

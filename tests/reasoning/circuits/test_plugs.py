@@ -28,7 +28,9 @@ def test_two_jobs_that_each_saw_another_plug_are_argued_over() -> None:
 
 def test_a_third_job_that_saw_both_settles_it() -> None:
     both = (seen("three", author="ab", date="2026-01-01"), seen("four", "round", author="ab", date="2026-01-01"))
-    assert plugs_at(car(connector("round"), seen("one", job="j"), seen("two", "round", job="k"), *both)).state == "known"
+    assert (
+        plugs_at(car(connector("round"), seen("one", job="j"), seen("two", "round", job="k"), *both)).state == "known"
+    )
 
 
 def test_a_note_without_its_build_only_says_so() -> None:

@@ -1,3 +1,5 @@
+import pytest
+
 from bezelbook.reasoning.circuits.search import best_chain
 from bezelbook.reasoning.circuits.wiring import Half, Link, Need, Output, Piece, Site
 
@@ -10,7 +12,12 @@ def lead(name: str, *circuits: str, end: Half | None = None, plug: str = "square
     plugs = {"a": Half(plug, "unit side")} | ({"b": end} if end else {})
     links = {circuit: (Link(A, B),) for circuit in circuits}
     sees = {plug: dict.fromkeys(circuits, "known")}
-    given: dict[str, object] = {"plugs": plugs, "leads": frozenset() if end else frozenset("b"), "links": links, "sees": sees}
+    given: dict[str, object] = {
+        "plugs": plugs,
+        "leads": frozenset() if end else frozenset("b"),
+        "links": links,
+        "sees": sees,
+    }
     return Piece(name, **(given | more))  # type: ignore[arg-type]
 
 
@@ -39,7 +46,9 @@ def test_two_leads_in_a_row_are_found_where_one_is_not_enough() -> None:
 def test_the_radios_own_plug_saves_the_joints() -> None:
     site = Site((SQUARE,), unit=Half("round", "unit side"))
     needs = [Need("constant")]
-    assert names(site, needs, lead("bare", "constant"), lead("plugged", "constant", end=Half("round", "vehicle side"))) == ("plugged",)
+    assert names(
+        site, needs, lead("bare", "constant"), lead("plugged", "constant", end=Half("round", "vehicle side"))
+    ) == ("plugged",)
     straight = Site((SQUARE,), unit=Half("square", "unit side"))
     assert names(straight, needs, lead("bare", "constant")) == ("bare",), "nobody knows that the two carry the same"
 
@@ -60,11 +69,19 @@ def test_what_a_piece_makes_is_found() -> None:
     assert names(SITE, [Need("camera supply")], lead("maker", makes={"camera supply": (B,)})) == ("maker",)
 
 
+def test_a_radio_that_stays_must_fit_the_car() -> None:
+    site = Site((SQUARE,), unit=Half("flat", "unit side"), radio=Half("round", "unit side"))
+    with pytest.raises(ValueError, match="left as it was"):
+        best_chain(site, [Need("constant")], [lead("one", "constant")])
+
+
 def test_a_radio_that_stays_keeps_what_goes_through() -> None:
     site = Site((SQUARE,), radio=Half("square", "unit side"))
     halves = (Link(A, ("c", "a")), Link(B, ("c", "b")))
     tee = lead("tee", "constant", end=SQUARE, leads=frozenset("c"))
-    tee = Piece("tee", tee.plugs, tee.leads, {**tee.links, "left front +": halves}, sees={"square": {"left front +": "known"}})
+    tee = Piece(
+        "tee", tee.plugs, tee.leads, {**tee.links, "left front +": halves}, sees={"square": {"left front +": "known"}}
+    )
     needs = [Need("left front +", "from radio"), Need("left front +", "to car"), Need("constant", "through")]
     found, outcome = best_chain(site, needs, [tee])
     assert (found, outcome.cost[:2]) == (("tee",), (0, 0))

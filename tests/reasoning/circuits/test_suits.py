@@ -21,7 +21,10 @@ def test_the_reason_names_the_builds_and_who_fitted_it() -> None:
     other = suit(plug_in(made_for=[{"vehicle": CAR, "splits": {"build": "early"}}]))
     assert other.why == "made for early, not for this build"
     fitted = tried("one", adapters=["plug-in"], splits={"build": "late"})
-    assert suit(plug_in(), fitted).why == "made for this build, as printed; fitted on a car that may have been this build: one"
+    assert (
+        suit(plug_in(), fitted).why
+        == "made for this build, as printed; fitted on a car that may have been this build: one"
+    )
 
 
 def test_a_lead_that_goes_by_its_plug_is_right_whatever_the_car() -> None:

@@ -1,4 +1,4 @@
-"""One job in one build of a car as its part of a page: the pieces in their order, every circuit, and what is missing."""
+"""One job in one build of a car as its part of a page: the pieces in order, every circuit, and what is missing."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -93,7 +93,9 @@ def _piece(chain: Chain, number: int, to: Links) -> PieceLine:
     one = chain.pieces[number]
     kind, _, id_ = one.piece.name.partition("/")
     ends = _ends(chain, one.record) if isinstance(one.record, Adapter) else ""
-    return PieceLine(number + 1, one.record.name, to.record(kind, id_), ends, f"{one.suit.why}; {IN_HAND[one.piece.standing]}")
+    return PieceLine(
+        number + 1, one.record.name, to.record(kind, id_), ends, f"{one.suit.why}; {IN_HAND[one.piece.standing]}"
+    )
 
 
 def _ends(chain: Chain, adapter: Adapter) -> str:

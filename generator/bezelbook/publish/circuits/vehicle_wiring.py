@@ -124,7 +124,9 @@ def _plug(car: Car, number: int, to: Links) -> PlugLine:
         return PlugLine(plug.words, "", f"{plug.state}, {NO_RECORD}", (), ())
     held = contents(car, plug.connector)
     carries = tuple(
-        (circuit, f"{one.state}{_where(sorted(one.cavities))}") for circuit, one in held.items() if one.state != "not there"
+        (circuit, f"{one.state}{_where(sorted(one.cavities))}")
+        for circuit, one in held.items()
+        if one.state != "not there"
     )
     alikes = tuple(
         (car.book.connectors[one.connector].name, to.record("connector", one.connector), one.difference)

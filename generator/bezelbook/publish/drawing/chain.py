@@ -71,4 +71,6 @@ def _run(run: Run, count: int, y: int) -> Iterator[Markup]:
         yield element("line", {"class": "cap", "x1": end, "x2": end, "y1": y - 7, "y2": y + 7})
     if run.mark == "cut":
         middle = _at(1, count)
-        yield element("rect", {"class": "cut", "x": middle, "y": y - 6, "width": 12, "height": 12, "transform": "translate(-6)"})
+        yield element(
+            "rect", {"class": "cut", "x": middle, "y": y - 6, "width": 12, "height": 12, "transform": "translate(-6)"}
+        )

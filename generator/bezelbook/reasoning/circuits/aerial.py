@@ -26,7 +26,7 @@ class AerialSeen:
 
 @dataclass(frozen=True, slots=True)
 class AerialLead:
-    """The lead from one aerial plug to a radio, none when the book has none; `ends_in` is the plug that goes into it."""
+    """The lead from one aerial plug to a radio, if the book has one; `ends_in` is the plug that goes into the radio."""
 
     aerial: AerialSeen
     adapters: tuple[Adapter, ...]

@@ -1,4 +1,4 @@
-"""Which builds of a car its wiring notes speak of, which notes count, and how to tell the builds apart from the seat."""
+"""Which builds of a car its wiring notes speak of, which notes count, and how to tell the builds from the seat."""
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field

@@ -46,7 +46,9 @@ def _contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
     notes = [note for note in car.notes if isinstance(note, Metered) and plug_named(car, note) == connector]
     reads = [read for note in notes if car.may_be(note, "circuits") for read in _reads(car, record, note)]
     sure = [read for read in reads if read.sure]
-    found = {circuit: _held(circuit, sure, reads) for circuit in dict.fromkeys(read.circuit for read in reads) if circuit}
+    found = {
+        circuit: _held(circuit, sure, reads) for circuit in dict.fromkeys(read.circuit for read in reads) if circuit
+    }
     if record.cavities and any(_whole(record.cavities, sure, note.id) for note in notes):
         found = {circuit: Held("not there", frozenset(), ()) for circuit in CIRCUITS} | found
     return found | _accessory(car, connector, found.get("accessory"))

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass
-from heapq import heappop, heappush
+from heapq import heapify, heappop, heappush
 from typing import Any, Generic, TypeVar
 
 N = TypeVar("N", bound=Hashable)
@@ -32,11 +32,9 @@ def least_values(arcs: Iterable[Arc[N]]) -> Mapping[N, Any]:
     for number, arc in enumerate(every):
         for tail in dict.fromkeys(arc.tails):
             behind.setdefault(tail, []).append(number)
-    queue: list[tuple[Any, int]] = []
+    queue: list[tuple[Any, int]] = [(arc.value(), number) for number, arc in enumerate(every) if not arc.tails]
+    heapify(queue)
     settled: dict[N, Any] = {}
-    for number, arc in enumerate(every):
-        if not arc.tails:
-            heappush(queue, (arc.value(), number))
     while queue:
         value, number = heappop(queue)
         head = every[number].head

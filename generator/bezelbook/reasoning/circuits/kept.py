@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bezelbook.kinds.module.record import Module
-from bezelbook.kinds.note.record import AnyNote, After, Seen, Tried
+from bezelbook.kinds.note.record import After, AnyNote, Seen, Tried
 from bezelbook.kinds.vehicle.record import Subject
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain

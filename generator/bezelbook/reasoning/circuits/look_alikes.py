@@ -62,5 +62,3 @@ def _keys(connector: Connector) -> str | None:
 
 def _key(key: Key) -> str:
     return " ".join(word for word in (key.kind, f"at the {key.side}" if key.side else "", key.reads or "") if word)
-
-

@@ -16,7 +16,7 @@ from bezelbook.values.words import Circuit
 
 def looks(chain: Chain) -> tuple[Missing, ...]:
     """Everything that a chain does not know, the plug first."""
-    return tuple([*_plug(chain), *_argued(chain), *_said(chain), *_untraced(chain), *_faults(chain)])
+    return (*_plug(chain), *_argued(chain), *_said(chain), *_untraced(chain), *_faults(chain))
 
 
 def _plug(chain: Chain) -> Iterator[Missing]:
@@ -82,4 +82,6 @@ def _untraced(chain: Chain) -> Iterator[Missing]:
 def _faults(chain: Chain) -> Iterator[Missing]:
     for one in chain.pieces:
         for fault in one.record.known_faults if isinstance(one.record, Adapter) else ():
-            yield Missing(f"the {one.record.name}: {fault}", "check each lead on the bench, 3 min", "which lead is which")
+            yield Missing(
+                f"the {one.record.name}: {fault}", "check each lead on the bench, 3 min", "which lead is which"
+            )

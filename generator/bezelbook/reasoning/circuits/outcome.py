@@ -1,6 +1,6 @@
 """What a set of pieces does for a job: which needs it feeds, from where, and whether it may be joined at all."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Mating, Net, Node, attached, matings, sockets
@@ -142,7 +142,7 @@ class _Wired:
         return circuit in gives and (gives[circuit].true or circuit not in NEVER_MADE_UP)
 
     def _judged(self, net: Net, node: Node) -> State:
-        """How well a point is known to be fed, by exactly one source, or to reach the car where the radio is the source."""
+        """How well a point is known to be fed by exactly one source, or to reach the car if the radio is the source."""
         strand = net.at(node)
         if net.doubtful(node):
             return "not looked"
@@ -207,8 +207,3 @@ class _Wired:
 def _best(states: Iterable[State]) -> State:
     """The best known of several; nothing is not there."""
     return min(states, key=STATES.index, default="not there")
-
-
-def unfed(outcome: Outcome) -> Iterator[Need]:
-    """The needs that it does not feed."""
-    return (need for need, feed in outcome.feeds.items() if feed.state not in FED)

@@ -129,9 +129,10 @@ def _module(module: Module, standing: int) -> Piece:
     return Piece(
         name=name_of("module", module.id),
         wants=module.needs,
-        gives={circuit: Output(output.most.base if output.most else None, true) for circuit, output in module.outputs.items()},
+        gives={
+            circuit: Output(output.most.base if output.most else None, true)
+            for circuit, output in module.outputs.items()
+        },
         requires=frozenset(name_of("adapter", adapter) for adapter in needs),
         standing=standing,
     )
-
-

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from bezelbook.kinds.note.record import AnyNote, After, Tried
+from bezelbook.kinds.note.record import After, AnyNote, Tried
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.said import strong
 from bezelbook.values.words import Sureness

@@ -1,6 +1,6 @@
-"""What helps where a chain lacks a circuit: named, with its limit; for what must never be made up, the bus or nothing."""
+"""What helps where a chain lacks a circuit, with its limit; for what must never be made up, the bus or nothing."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.kinds.module.record import Module
@@ -13,6 +13,13 @@ from bezelbook.reasoning.circuits.wiring import NEVER_MADE_UP, SPEAKERS
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_quantity
 from bezelbook.values.words import Circuit
+
+_USUAL: Mapping[Circuit, str] = {
+    "accessory": "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's "
+    "own lead",
+    "constant": "a lead of its own from the battery, with a fuse beside it",
+    "illumination": "a fuse that comes with the side lights, or go without: the display keeps its day colours",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,22 +45,20 @@ def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
         yield "meter it through on the bench before it goes in: what does not go through is lost to the radio"
         return
     yield from _modules(chain.car, circuit)
+    yield _usual(chain.car, circuit)
+    if circuit == "accessory" and _is_for_amplifier(chain.job):
+        yield "an amplifier that wakes from the signal"
+
+
+def _usual(car: Car, circuit: Circuit) -> str:
+    """What a shop does where no module helps; common practice, no source."""
     if circuit in NEVER_MADE_UP:
-        yield "a module that reads the true signal off the bus, or go without: it is never made up"
-    elif circuit == "accessory":
-        yield "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's own lead"
-        if _is_for_amplifier(chain.job):
-            yield "an amplifier that wakes from the signal"
-    elif circuit == "constant":
-        yield "a lead of its own from the battery, with a fuse beside it"
-    elif circuit == "ground":
-        yield f"a ground of its own: {_grounds(chain.car)}"
-    elif circuit == "illumination":
-        yield "a fuse that comes with the side lights, or go without: the display keeps its day colours"
-    elif circuit in SPEAKERS:
-        yield "look in the plug which cavities it is; failing that, new leads to the speaker"
-    else:
-        yield "a lead that keeps it, or go without"
+        return "a module that reads the true signal off the bus, or go without: it is never made up"
+    if circuit in SPEAKERS:
+        return "look in the plug which cavities it is; failing that, new leads to the speaker"
+    if circuit == "ground":
+        return f"a ground of its own: {_grounds(car)}"
+    return _USUAL.get(circuit, "a lead that keeps it, or go without")
 
 
 def _modules(car: Car, circuit: Circuit) -> Iterator[str]:
@@ -78,5 +83,3 @@ def _grounds(car: Car) -> str:
 
 def _is_for_amplifier(job: Job) -> bool:
     return job.name in ("keep it and amplify", "add a sub")
-
-

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from bezelbook.kinds.note.record import AnyNote, After
+from bezelbook.kinds.note.record import After, AnyNote
 from bezelbook.reasoning.builds import builds, known_splits, matching
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain

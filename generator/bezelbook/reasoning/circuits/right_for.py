@@ -1,4 +1,4 @@
-"""For which vehicles and builds an adapter is right, for which it is wrong, and what shows it before the dash is open."""
+"""For which vehicles and builds an adapter is right or wrong, and what shows it before the dash is open."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
@@ -32,15 +32,12 @@ class RightFor:
 def every_car(book: KnowledgeBase) -> tuple[Car, ...]:
     """Every build of every place of a book."""
     return tuple(
-        car
-        for vehicle in book.vehicles.values()
-        for place in vehicle.places
-        for car in cars_of(book, vehicle, place)
+        car for vehicle in book.vehicles.values() for place in vehicle.places for car in cars_of(book, vehicle, place)
     )
 
 
 def right_for(cars: Iterable[Car], adapter: Adapter) -> tuple[RightFor, ...]:
-    """Every place among these that an adapter could be taken to by right or by mistake: right ones first, then those to look at.
+    """Every place among these that an adapter could be taken to by right or by mistake, the right ones first.
 
     A place whose plug it neither fits nor resembles, in a car it was not made for, is no mistake anybody makes.
     """

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Mapping
 
-from bezelbook.kinds.note.record import AnyNote, After, Metered, Tried
+from bezelbook.kinds.note.record import After, AnyNote, Metered, Tried
 from bezelbook.values.words import CIRCUITS, FUNCTIONS, STRONG, Circuit, Function
 
 NOTHING = "nothing"
@@ -54,7 +54,7 @@ def says_nothing(words: str) -> bool:
 
 
 def functions_said(words: str) -> tuple[Function, ...]:
-    """Every function that these words name, in the order of the list; words such as `hazard switch by hand` name one."""
+    """Every function that these words name, in the order of the list; `hazard switch by hand` names one."""
     said = f" {_plain(words)} "
     found = {function for name, function in _ALL_FUNCTIONS.items() if f" {name} " in said}
     return tuple(function for function in FUNCTIONS if function in found)

@@ -21,7 +21,8 @@ def best_chain(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> tu
     """The names of the cheapest pieces and what comes of them.
 
     Cost, in this order: needs that must be fed and are not, others that are not, pieces, joints made by hand, and how
-    far each piece is from being proven and in hand. Of equal sets the first by name.
+    far each piece is from being proven and in hand. Of equal sets the first by name. Raises ValueError for a radio that
+    stays and that does not even fit the car by itself.
     """
     by_name = {piece.name: piece for piece in _near(site, list(pieces))}
     items = [Item(piece.name, 1, tuple(_ways(site, piece))) for piece in by_name.values()]
@@ -37,7 +38,8 @@ def best_chain(site: Site, needs: Sequence[Need], pieces: Iterable[Piece]) -> tu
         return found.cost
 
     found = cheapest_set(_useful(items, wanted, requires), wanted, cost)
-    assert found is not None, "with no piece at all nothing is unsafe"
+    if found is None:
+        raise ValueError("a radio that stays must fit the car's plug, so that it can be left as it was")
     return found.names, outcomes[found.names]
 
 
@@ -53,7 +55,9 @@ def _near(site: Site, pieces: Sequence[Piece]) -> list[Piece]:
     return list(near.values())
 
 
-def _useful(items: Sequence[Item[Node]], wanted: Wanted[Node], requires: Mapping[str, frozenset[str]]) -> list[Item[Node]]:
+def _useful(
+    items: Sequence[Item[Node]], wanted: Wanted[Node], requires: Mapping[str, frozenset[str]]
+) -> list[Item[Node]]:
     """The items that anything could come of with all others bought too, and those that they require."""
     arcs = [Arc(node, (), lambda: 0) for node in wanted.start]
     arcs += [Arc(head, tails, lambda *_: 0) for item in items for tails, heads in item.ways for head in heads]

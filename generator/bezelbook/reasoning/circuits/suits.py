@@ -12,7 +12,9 @@ from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.proven import NEVER, Used, proven
 from bezelbook.values.words import Circuit
 
-Suits = Literal["proven", "made for it", "made for other builds", "made for other cars", "made for none by name", "wrong"]
+Suits = Literal[
+    "proven", "made for it", "made for other builds", "made for other cars", "made for none by name", "wrong"
+]
 RIGHT: frozenset[Suits] = frozenset({"proven", "made for it"})
 # These join what fits together, whatever the car: what they carry is where their shape puts it.
 BY_SHAPE = frozenset({"speaker lead", "aerial", "extension", "splitter", "loop-back"})

@@ -56,7 +56,12 @@ def _rows(chain: Chain, circuit: Circuit) -> Iterator[Row]:
 
 
 def _said(chain: Chain, need: Need, feed: Feed) -> str:
-    how = {"through": "goes on to the radio", "from radio": "from the radio", "to car": "to the speaker", "tap": "tapped"}
+    how = {
+        "through": "goes on to the radio",
+        "from radio": "from the radio",
+        "to car": "to the speaker",
+        "tap": "tapped",
+    }
     words = [how.get(need.kind, ""), _by(chain, need.circuit, feed), _TELLS.get(feed.state, "")]
     return ", ".join(word for word in words if word)
 
@@ -96,7 +101,9 @@ def _is_traced(one: Candidate, circuit: Circuit) -> bool:
 
 
 def _unknown(chain: Chain, circuit: Circuit) -> str:
-    untraced = [one.record.name for one in chain.pieces if any(not link.sure for link in one.piece.links.get(circuit, ()))]
+    untraced = [
+        one.record.name for one in chain.pieces if any(not link.sure for link in one.piece.links.get(circuit, ()))
+    ]
     if untraced:
         return f"nobody has traced it through the {' and the '.join(untraced)}: cap it until somebody has"
     return "nobody has looked whether the car has it there"
@@ -108,5 +115,3 @@ def _absent(chain: Chain, circuit: Circuit) -> str:
         if way and way.does == "not there":
             return f"the {one.record.name} has no lead for it"
     return "no piece brings it"
-
-

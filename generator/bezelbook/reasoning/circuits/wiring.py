@@ -12,11 +12,11 @@ State = Literal["known", "said", "argued over", "not looked", "not there"]
 STATES: tuple[State, ...] = ("known", "said", "argued over", "not looked", "not there")
 FED: frozenset[State] = frozenset({"known", "said", "argued over"})
 
-# Of a speaker pair, the turn-on of an amplifier and the feed of an aerial, the radio is the source; of all else, the car.
+# The radio is the source of speakers, of the turn-on of an amplifier and of the feed of an aerial; the car of all else.
 SPEAKERS: tuple[Circuit, ...] = tuple(circuit for circuit in CIRCUITS if circuit[-1] in "+-")
 FROM_RADIO: frozenset[Circuit] = frozenset({*SPEAKERS, "amplifier turn-on", "aerial feed"})
-# A made-up one of these switches off what keeps people alive: only the car's own wire will do, or a module that reads it
-# off the bus.
+# A made-up one of these switches off what keeps people alive: only the car's own wire will do, or a module that reads
+# it off the bus.
 NEVER_MADE_UP: frozenset[Circuit] = frozenset({"park brake", "speed", "reverse"})
 
 Point = tuple[str, str]  # an end of a piece by its letter; and which half of a cut circuit comes out there, or nothing
@@ -55,9 +55,10 @@ class Output:
 class Piece:
     """An adapter or a module, as it is in one build of one car.
 
-    `plugs` and `leads` are its ends; `makes` has the points at which it makes a circuit by itself; `sees` what the car has behind each of its plugs, as far as this piece is known
-    to be right for that car; `wants` and `gives` are a module's. `requires` names pieces that it cannot do without.
-    `standing` is 0 when it is proven there, 1 when it lies on the shelf, 2 when it would have to be ordered.
+    `plugs` and `leads` are its ends; `makes` has the points at which it makes a circuit by itself; `sees` what the car
+    has behind each of its plugs, as far as this piece is known to be right for that car; `wants` and `gives` are a
+    module's. `requires` names pieces that it cannot do without. `standing` is 0 when it is proven there, 1 when it lies
+    on the shelf, 2 when it would have to be ordered.
     """
 
     name: str
@@ -76,8 +77,9 @@ class Piece:
         return self.sees.get(connector, {}).get(circuit, "not looked")
 
 
-# Feed: a circuit to what goes in. Through: a circuit that must go on between the car and a radio that stays. From radio,
-# to car: the two halves of a circuit that an amplifier sits in. Tap: a circuit that is listened to and not opened.
+# Feed: a circuit to what goes in. Through: a circuit that must go on between the car and a radio that stays. From
+# radio, to car: the two halves of a circuit that an amplifier sits in. Tap: a circuit that is listened to and not
+# opened.
 NeedKind = Literal["feed", "through", "from radio", "to car", "tap"]
 
 
