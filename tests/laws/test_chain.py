@@ -55,7 +55,7 @@ def test_one_more_piece_to_choose_from_never_makes_a_chain_dearer() -> None:
     for seed in range(100):
         world = world_of(seed)
         fewer = replace(world, adapters=world.adapters[1:], modules=world.modules[1:])
-        gone = {one.name for one in (*world.adapters[:1], *world.modules[:1])}
+        gone = {one.name for one in world.adapters[:1]} | {one.name for one in world.modules[:1]}
         needed = {one.needs_adapter for one in fewer.modules} | {one.needs_module for one in fewer.adapters}
         if not gone & needed:
             assert chain_of(world)[1].cost <= chain_of(fewer)[1].cost

@@ -17,7 +17,7 @@ SUPPLY = ("constant", "ground", "accessory")
 EVERYTHING = (*SUPPLY, *SPEAKERS)
 
 
-def vehicle(**content: Any) -> Record:
+def vehicle(**content: Any) -> Any:
     """A van with a build that bears on plugs and circuits, and a package that bears on circuits."""
     plain = {
         "name": "Small van",
@@ -44,33 +44,30 @@ def vehicle(**content: Any) -> Record:
             DOOR: {"kind": "door lower", "side": "left"},
         },
     }
-    made: Record = record("vehicles", CAR, plain | content)
-    return made
+    return record("vehicles", CAR, plain | content)
 
 
-def connector(name: str = "square", **content: Any) -> Record:
+def connector(name: str = "square", **content: Any) -> Any:
     """A connector with eight cavities in two rows, counted from the face."""
     numbering = {"corner": "upper-left", "view": "mating face", "direction": "row by row"}
     shape = {"shell": "square", "side": "vehicle side", "rows": 2, "columns": 4, "cavities": 8, "numbering": numbering}
-    made: Record = record("connectors", name, {"name": f"The {name}", **shape, **content})
-    return made
+    return record("connectors", name, {"name": f"The {name}", **shape, **content})
 
 
-def seen(name: str, plug: str = "square", **content: Any) -> Record:
+def seen(name: str, plug: str | None = "square", **content: Any) -> Any:
     """Somebody saw a plug on a late car with the base package, unless it says otherwise."""
-    made: Record = record(
+    return record(
         "notes", name, {"form": "seen", "vehicle": CAR, "place": DASH, "plug": plug, "splits": LATE} | content
     )
-    return made
 
 
-def metered(name: str, *cavities: tuple[int, str], **content: Any) -> Record:
+def metered(name: str, *cavities: tuple[int, str], **content: Any) -> Any:
     """Somebody metered cavities of the square plug, counted from the face."""
     read = [{"cavity": number, "carries": words} for number, words in cavities]
     return seen(name, **({"form": "metered", "view": "mating face", "cavities": read} | content))
 
 
-def plug_in(name: str = "plug-in", *circuits: str, **content: Any) -> Record:
+def plug_in(name: str = "plug-in", *circuits: str, **content: Any) -> Any:
     """A lead from the square plug to bare leads, for late cars."""
     ways: dict[str, Any] = dict.fromkeys(circuits or EVERYTHING, "passes") | content.pop("ways", {})
     plain = {
@@ -79,11 +76,10 @@ def plug_in(name: str = "plug-in", *circuits: str, **content: Any) -> Record:
         "ends": {"a": {"connector": "square", "side": "unit side"}, "b": {"ends_in": "bare leads"}},
         "made_for": [{"vehicle": CAR, "place": DASH, "splits": {"build": "late"}}],
     }
-    made: Record = record("adapters", name, plain | {"circuits": ways} | content)
-    return made
+    return record("adapters", name, plain | {"circuits": ways} | content)
 
 
-def tee(name: str = "tee", *, cut: tuple[str, ...] = SPEAKERS[:4], **content: Any) -> Record:
+def tee(name: str = "tee", *, cut: tuple[str, ...] = SPEAKERS[:4], **content: Any) -> Any:
     """A T in the square plug that cuts some pairs and passes everything else."""
     ways: dict[str, Any] = {one: "broken out" if one in cut else "passes" for one in CIRCUITS} | content.pop("ways", {})
     ends = {
@@ -94,7 +90,7 @@ def tee(name: str = "tee", *, cut: tuple[str, ...] = SPEAKERS[:4], **content: An
     return plug_in(name, **({"adapter_kind": "T", "ends": ends, "ways": ways} | content))
 
 
-def module(name: str = "box", **content: Any) -> Record:
+def module(name: str = "box", **content: Any) -> Any:
     """A box that reads the bus of late cars."""
     plain = {
         "name": f"The {name}",
@@ -102,17 +98,15 @@ def module(name: str = "box", **content: Any) -> Record:
         "made_for": [{"vehicle": CAR, "splits": {"build": "late"}}],
         "needs": ["constant", "ground", "bus"],
     }
-    made: Record = record("modules", name, plain | content)
-    return made
+    return record("modules", name, plain | content)
 
 
-def after(name: str, **content: Any) -> Record:
+def after(name: str, **content: Any) -> Any:
     """A write-back of a job on a late car with the base package."""
-    made: Record = record("notes", name, {"form": "after", "vehicle": CAR, "place": DASH, "splits": LATE} | content)
-    return made
+    return record("notes", name, {"form": "after", "vehicle": CAR, "place": DASH, "splits": LATE} | content)
 
 
-def tried(name: str, **content: Any) -> Record:
+def tried(name: str, **content: Any) -> Any:
     """A radio that went in, on a late car with the base package."""
     plain = {
         "form": "tried",
@@ -123,8 +117,7 @@ def tried(name: str, **content: Any) -> Record:
         "verdict": "goes in",
         "sure": "fitted",
     }
-    made: Record = record("notes", name, plain | content)
-    return made
+    return record("notes", name, plain | content)
 
 
 def book(*records: Record) -> KnowledgeBase:
@@ -145,7 +138,7 @@ def chained(*records: Record, job: Job | None = None, **build: str) -> Chain:
     return chain(car(*records, **build), job or Job("replace the radio"))
 
 
-def every_cavity(name: str = "meter", **content: Any) -> Record:
+def every_cavity(name: str = "meter", **content: Any) -> Any:
     """Constant, ground, accessory and five more cavities, so that the plug is read whole."""
     carried = ("constant", "ground", "accessory", *SPEAKERS[:4], "nothing")
     return metered(name, *enumerate(carried, 1), **content)

@@ -1,13 +1,16 @@
+from typing import Any
+
 import pytest
 
 from bezelbook.reasoning.circuits.contents import Held, cavities_meant, contents
+from bezelbook.values.words import Circuit
 from tests.reasoning.circuits.a_car import car, connector, every_cavity, metered, seen
 
 NOT_SAID = {"corner": "upper-left", "view": "wire entry", "direction": "row by row"}
 
 
-def held(*records: object, circuit: str = "constant") -> Held | None:
-    return contents(car(*records), "square").get(circuit)  # type: ignore[arg-type]
+def held(*records: Any, circuit: Circuit = "constant") -> Held | None:
+    return contents(car(*records), "square").get(circuit)
 
 
 def test_what_was_metered_on_this_build_is_known() -> None:
@@ -44,9 +47,7 @@ def test_with_the_view_left_blank_it_may_be_either() -> None:
         ({"numbering": NOT_SAID}, "mating face", {2}),
     ],
 )
-def test_a_mirror_image_needs_rows_columns_and_a_view(
-    changes: dict[str, object], view: object, meant: set[int]
-) -> None:
+def test_a_mirror_image_needs_rows_columns_and_a_view(changes: dict[str, Any], view: object, meant: set[int]) -> None:
     record = connector(**{key: value for key, value in changes.items() if value is not None})
     bare = {key: None for key, value in changes.items() if value is None}
     assert cavities_meant(record.model_copy(update=bare), 3, view) == meant  # type: ignore[arg-type]

@@ -3,8 +3,10 @@ from typing import Any
 from bezelbook.reasoning.circuits.look_alikes import LookAlike, look_alikes
 from tests.reasoning.circuits.a_car import book, connector
 
-LEFT = {"keying": [{"kind": "rib", "side": "top", "reads": "left of the middle"}]}
-RIGHT = {"keying": [{"kind": "rib", "side": "top", "reads": "right of the middle"}, {"kind": "key letter"}]}
+LEFT: dict[str, Any] = {"keying": [{"kind": "rib", "side": "top", "reads": "left of the middle"}]}
+RIGHT: dict[str, Any] = {
+    "keying": [{"kind": "rib", "side": "top", "reads": "right of the middle"}, {"kind": "key letter"}]
+}
 LONG = {"shell": "long"}
 
 

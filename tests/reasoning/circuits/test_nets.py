@@ -1,7 +1,8 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Net, Node, attached, matings, points_of, sockets
-from bezelbook.reasoning.circuits.wiring import Half, Link, Piece, Site
+from bezelbook.reasoning.circuits.wiring import Half, Link, Piece, Site, State
+from bezelbook.values.words import Circuit
 
 SQUARE, ROUND = Half("square", "vehicle side"), Half("round", "vehicle side")
 INTO_SQUARE = Half("square", "unit side")
@@ -10,7 +11,9 @@ AT_CAR: Node = (CAR, "0", "")
 
 
 def lead(*links: Link, **more: Any) -> Piece:
-    sees = {"square": dict.fromkeys(("constant", "accessory", "left front +"), "known")}
+    has: tuple[Circuit, ...] = ("constant", "accessory", "left front +")
+    known: State = "known"
+    sees = {"square": dict.fromkeys(has, known)}
     return Piece(
         "lead", {"a": INTO_SQUARE}, frozenset({"b"}), {"constant": links, "left front +": links}, sees=sees, **more
     )

@@ -20,12 +20,10 @@ def lead(name: str = "lead", *circuits: Circuit, plug: str = "square", state: St
     )
 
 
-def tee(links: dict[Circuit, tuple[Link, ...]], **states: State) -> Piece:
+def tee(links: dict[Circuit, tuple[Link, ...]], states: dict[Circuit, State] | None = None) -> Piece:
     plugs = {"a": Half("square", "unit side"), "b": SQUARE}
-    sees: dict[Circuit, State] = dict.fromkeys(links, "known") | {
-        key.replace("_", " "): value for key, value in states.items()
-    }  # type: ignore[misc]
-    return Piece("tee", plugs, frozenset("c"), links, sees={"square": sees})
+    known: State = "known"
+    return Piece("tee", plugs, frozenset("c"), links, sees={"square": dict.fromkeys(links, known) | (states or {})})
 
 
 def outcome(site: Site, needs: list[Need], *pieces: Piece) -> Outcome:
@@ -84,15 +82,13 @@ def test_a_made_up_park_brake_is_never_fed_and_never_wired_in() -> None:
     assert all("what goes in" not in owner for pair in wired.plugged for owner, _ in pair)
 
 
-def box(**gives: Output) -> Piece:
-    return Piece(
-        "box", wants=("constant", "ground"), gives={key.replace("_", " "): value for key, value in gives.items()}
-    )  # type: ignore[misc]
+def box(gives: dict[Circuit, Output]) -> Piece:
+    return Piece("box", wants=("constant", "ground"), gives=gives)
 
 
 def test_a_box_gives_what_it_reads_off_the_bus_once_it_is_fed() -> None:
     fed = lead("lead", "constant", "ground")
-    true, fake = box(reverse=Output(true=True)), box(reverse=Output(true=False))
+    true, fake = box({"reverse": Output(true=True)}), box({"reverse": Output(true=False)})
     assert feed(CAR, Need("reverse"), fed, true) == Feed("known", ("box", ""))
     assert feed(CAR, Need("reverse"), fed, fake) == Feed("not there")
     assert feed(CAR, Need("reverse"), lead("lead", "constant"), true) == Feed("not there")
@@ -101,7 +97,7 @@ def test_a_box_gives_what_it_reads_off_the_bus_once_it_is_fed() -> None:
 
 def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
     fed = lead("lead", "constant", "ground", "accessory")
-    assert feed(CAR, Need("accessory"), fed, box(accessory=Output())) == Feed("known", ("lead", "b"))
+    assert feed(CAR, Need("accessory"), fed, box({"accessory": Output()})) == Feed("known", ("lead", "b"))
     said = lead(
         "lead",
         "constant",
@@ -109,7 +105,7 @@ def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
         "accessory",
         sees={"square": {"constant": "known", "ground": "known", "accessory": "said"}},
     )
-    assert feed(CAR, Need("accessory"), said, box(accessory=Output())) == Feed("known", ("box", ""))
+    assert feed(CAR, Need("accessory"), said, box({"accessory": Output()})) == Feed("known", ("box", ""))
 
 
 def test_what_nobody_traced_is_not_joined() -> None:
@@ -158,7 +154,7 @@ def test_what_fed_a_radio_that_stays_is_never_left_open() -> None:
 
 def test_what_the_car_does_not_have_need_not_go_on() -> None:
     needs = [Need("left front +", "from radio"), Need("accessory", "through"), Need("bus", "through", must=False)]
-    found = outcome(KEPT, needs, tee({"left front +": CUT}, accessory="not there"))
+    found = outcome(KEPT, needs, tee({"left front +": CUT}, {"accessory": "not there"}))
     assert found.feeds[needs[1]] == Feed("not there")
     assert found.feeds[needs[2]] == Feed("not looked")
     assert found.cost[:2] == (0, 1)

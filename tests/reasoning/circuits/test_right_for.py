@@ -78,7 +78,7 @@ def test_a_place_that_nobody_would_take_it_to_is_left_out() -> None:
 
 
 def test_its_ends_for_the_car_are_those_shaped_like_a_radio() -> None:
-    assert ends_for_car(tee()) == ("square",)  # type: ignore[arg-type]
+    assert ends_for_car(tee()) == ("square",)
 
 
 def test_where_every_build_is_alike_there_is_nothing_to_tell() -> None:

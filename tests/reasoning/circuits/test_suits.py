@@ -69,5 +69,5 @@ def test_a_box_that_reads_the_bus_must_be_made_for_that_car() -> None:
     plain: Any = module(needs=["constant", "wheel buttons"], made_for=[])
     assert module_suits(car(plain), plain).right
     assert reads_bus(box)
-    assert reads_bus(module(needs=[], network="optical ring"))  # type: ignore[arg-type]
+    assert reads_bus(module(needs=[], network="optical ring"))
     assert not reads_bus(plain)

@@ -101,11 +101,8 @@ def _piece(chain: Chain, number: int, to: Links) -> PieceLine:
 def _ends(chain: Chain, adapter: Adapter) -> str:
     """From which plug to what, in the order of its ends."""
     connectors = chain.car.book.connectors
-    named = [
-        connectors[end.connector].name if end.connector in connectors else end.ends_in or "an end nobody looked at"
-        for end in adapter.ends.values()
-    ]
-    return " to ".join(named)
+    found = [(connectors.get(end.connector or ""), end.ends_in) for end in adapter.ends.values()]
+    return " to ".join(plug.name if plug else words or "an end nobody looked at" for plug, words in found)
 
 
 def _grouped(rows: Sequence[Row]) -> tuple[tuple[str, str, str], ...]:

@@ -1,6 +1,6 @@
 """What each cavity of a car's plug carries in one build, merged from what was metered there."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.connector.record import Connector
@@ -33,7 +33,7 @@ class _Read:
 NOT_LOOKED = Held("not looked", frozenset(), ())
 
 
-def contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
+def contents(car: Car, connector: str) -> dict[Circuit, Held]:
     """Every circuit that notes say is, or is not, in this plug of a car; a circuit that is not here was not looked at.
 
     Argued over: notes that count put it in different cavities, or put something else into its cavity.
@@ -41,7 +41,7 @@ def contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
     return car.once("contents", connector, lambda: _contents(car, connector))
 
 
-def _contents(car: Car, connector: str) -> Mapping[Circuit, Held]:
+def _contents(car: Car, connector: str) -> dict[Circuit, Held]:
     record = car.book.connectors[connector]
     notes = [note for note in car.notes if isinstance(note, Metered) and plug_named(car, note) == connector]
     reads = [read for note in notes if car.may_be(note, "circuits") for read in _reads(car, record, note)]
@@ -104,7 +104,7 @@ def _whole(cavities: int, sure: list[_Read], note: str) -> bool:
     return read == set(range(1, cavities + 1))
 
 
-def _accessory(car: Car, connector: str, held: Held | None) -> Mapping[Circuit, Held]:
+def _accessory(car: Car, connector: str, held: Held | None) -> dict[Circuit, Held]:
     """What notes about how accessory comes say of a wire for it in this plug: none where it comes over the bus."""
     notes = [note for note in car.everywhere if isinstance(note, Seen | Metered) and note.accessory_supply]
     bus = tuple(note.id for note in notes if note.accessory_supply == "data bus" and car.is_sure(note, "circuits"))

@@ -92,7 +92,7 @@ def _keeping(car: Car, job: Job) -> Iterator[tuple[Need, ...]]:
     """What stays must stay whole; the amplifier gets its sound, and its turn-on unless a signal wakes it."""
     wake = Need("accessory", must=not _wakes(car, job))
     if job.name == "keep it and amplify":
-        halves = [Need(one, kind) for one in job.amplified for kind in ("from radio", "to car")]  # type: ignore[arg-type]
+        halves = [Need(one, kind) for one in job.amplified for kind in ("from radio", "to car")]
         yield (*halves, wake, *_through(job.amplified))
         return
     for pairs in (REARS, FRONTS):

@@ -131,11 +131,9 @@ class _Wired:
         own = self._judged(net, AT_UNIT)
         if own != "not there":
             return Feed(own)
-        found = [(self._judged(net, node), (node[0], node[1])) for node in net.ends if not net.at(node).has_unit]
-        made = [("known", (name, "")) for name in sorted(self.working) if self._may_give(name, circuit)]
-        ranked = sorted([*found, *made], key=lambda one: STATES.index(one[0]))
-        state, at = ranked[0] if ranked else ("not there", None)
-        return Feed(state, at if state in FED else None)
+        found = [Feed(self._judged(net, node), node[:2]) for node in net.ends if not net.at(node).has_unit]
+        made = [Feed("known", (name, "")) for name in sorted(self.working) if self._may_give(name, circuit)]
+        return _best_of([*found, *made])
 
     def _may_give(self, module: str, circuit: Circuit) -> bool:
         gives = self.pieces[module].gives
@@ -178,10 +176,7 @@ class _Wired:
     def _at_leads(self, need: Need) -> Feed:
         """The best lead at which a half of a cut circuit, or a tap of a whole one, comes out."""
         net = self.net(need.circuit)
-        found = [(self._half(net, node, need), (node[0], node[1])) for node in net.ends]
-        ranked = sorted(found, key=lambda one: STATES.index(one[0]))
-        state, at = ranked[0] if ranked else ("not there", None)
-        return Feed(state, at if state in FED else None)
+        return _best_of([Feed(self._half(net, node, need), node[:2]) for node in net.ends])
 
     def _half(self, net: Net, node: Node, need: Need) -> State:
         if net.doubtful(node):
@@ -202,6 +197,12 @@ class _Wired:
     def _idle(self, need: Need, feed: Feed) -> bool:
         """Whether there is nothing to go on to the radio, so that nothing is missing."""
         return need.kind == "through" and feed.state == "not there"
+
+
+def _best_of(feeds: Sequence[Feed]) -> Feed:
+    """The best known of several, the first of equal ones; one that cannot be counted on is joined nowhere."""
+    best = min(feeds, key=lambda feed: STATES.index(feed.state), default=Feed("not there"))
+    return best if best.state in FED else Feed(best.state)
 
 
 def _best(states: Iterable[State]) -> State:

@@ -97,7 +97,7 @@ def _clashes(car: Car, adapter: Adapter) -> Iterable[str]:
     for circuit, way in adapter.circuits.items():
         for letter, cavity in way.cavities.items():
             end = adapter.ends.get(letter)
-            if end and end.connector in car.book.connectors and end.side == "unit side":
+            if end and end.connector and end.connector in car.book.connectors and end.side == "unit side":
                 other = carried(car, end.connector, cavity)
                 if other not in (None, circuit):
                     yield f"it takes {circuit} from cavity {cavity}, and this car has {other} there"
