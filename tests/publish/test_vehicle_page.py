@@ -37,7 +37,7 @@ def test_every_place_has_its_part_of_the_page() -> None:
     )
     stray = making.tried("stray", place="no-such-place")
     whole = page(making.vehicle(places=places), making.unit(), seen, stray)
-    assert [heading.text for heading in whole.all("h2")] == ["the hole", "front door left", "no such place"]
+    assert [heading.text for heading in whole.all("h2")] == ["the hole", "front door left", "no such place", "Wiring"]
     assert "Restraint near. The vehicle's service information comes first" in whole.text
     assert "Notes name this place, and the vehicle does not list it." in whole.text
     assert {figure.attributes["id"] for figure in whole.all("figure", kind="said")} == {"note-seen", "note-stray"}
