@@ -28,6 +28,7 @@ class Wiring:
         self.adapters = {one.name: one for one in adapters}
         self.modules = modules
         self.mated = mated
+        self.kept: dict[tuple[str, Point, bool], set[Point]] = {}
 
     # --- nets ---
 
@@ -53,14 +54,19 @@ class Wiring:
             yield from (((name, whole[0], ""), (name, letter, ""), True) for letter in out)
 
     def net(self, circuit: str, start: Point, *, sure: bool) -> set[Point]:
+        if (circuit, start, sure) in self.kept:
+            return self.kept[circuit, start, sure]
         found = {start}
+        wires = list(self.wires(circuit))
         grown = True
         while grown:
             grown = False
-            for one, other, certain in self.wires(circuit):
+            for one, other, certain in wires:
                 if (certain or not sure) and (one in found) != (other in found):
                     found |= {one, other}
                     grown = True
+        for point in found:
+            self.kept[circuit, point, sure] = found
         return found
 
     def cavity(self, circuit: str, point: Point) -> str | None:

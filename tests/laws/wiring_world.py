@@ -62,7 +62,10 @@ def world_of(seed: int) -> World:
     plugs = tuple(_plug(dice, name) for name in dice.sample(CONNECTORS, dice.choice((1, 1, 2))))
     keep = dice.random() < 0.35
     plugs = plugs[:1] if keep else plugs
-    adapters = tuple(_adapter(dice, f"lead-{number}", keep=keep) for number in range(dice.randint(1, 4)))
+    unit = (dice.choice(CONNECTORS), UNIT) if not keep and dice.random() < 0.5 else None
+    # Mostly leads that somebody would take to this car, and some that nobody would.
+    near = (*CONNECTORS, *[plug.connector for plug in plugs] * 5, *((unit[0],) if unit else ()))
+    adapters = tuple(_adapter(dice, f"lead-{number}", near, keep=keep) for number in range(dice.randint(1, 4)))
     modules = tuple(_module(dice, f"box-{number}", adapters) for number in range(dice.choice((0, 0, 1, 2))))
     boxes = [module.name for module in modules]
     needy = dice.randrange(len(adapters)) if boxes and dice.random() < 0.3 else -1
@@ -70,17 +73,16 @@ def world_of(seed: int) -> World:
         one if number != needy else Adapter(**{**vars(one), "needs_module": dice.choice(boxes)})
         for number, one in enumerate(adapters)
     )
-    unit = (dice.choice(CONNECTORS), UNIT) if not keep and dice.random() < 0.5 else None
     radio = (plugs[0].connector, UNIT) if keep else None
     return World(plugs, adapters, modules, unit, radio, _needs(dice, keep=keep))
 
 
 def _plug(dice: Random, name: str) -> CarPlug:
-    return CarPlug(name, tuple(one for one in CIRCUITS if dice.random() < 0.6), dice.random() < 0.6)
+    return CarPlug(name, tuple(one for one in CIRCUITS if dice.random() < 0.75), dice.random() < 0.4)
 
 
-def _adapter(dice: Random, name: str, *, keep: bool) -> Adapter:
-    connector = dice.choice(CONNECTORS)
+def _adapter(dice: Random, name: str, near: tuple[str, ...], *, keep: bool) -> Adapter:
+    connector = dice.choice(near)
     ends: dict[str, tuple[str, str] | None] = {"a": (connector, UNIT)}
     sort = dice.choice(
         ("to leads", "between", "t", "t", "join") if keep else ("to leads", "to leads", "between", "t", "join")
@@ -88,15 +90,15 @@ def _adapter(dice: Random, name: str, *, keep: bool) -> Adapter:
     if sort == "to leads":
         ends["b"] = None
     elif sort == "between":
-        ends["b"] = (dice.choice(CONNECTORS), dice.choice((CAR, CAR, UNIT)))
+        ends["b"] = (dice.choice(near), dice.choice((CAR, CAR, UNIT)))
     elif sort == "t":
         ends |= {"b": (connector, CAR), "c": None}
     else:
-        ends |= {"b": (dice.choice(CONNECTORS), UNIT), "c": None}
-    words = ["passes", "passes", "passes", "passes", "not there", "unknown", "makes", "tapped"]
-    words += ["broken out"] * 3 if sort == "t" else []
+        ends |= {"b": (dice.choice(near), UNIT), "c": None}
+    words = ["passes"] * 8 + ["not there", "unknown", "makes", "tapped", "tapped"]
+    words += ["broken out"] * 4 if sort == "t" else []
     ways = {circuit: dice.choice(words) for circuit in CIRCUITS if dice.random() < 0.9}
-    made_for = dice.choice(("this car", "this car", "this car", "another car", ""))
+    made_for = dice.choice(("this car", "this car", "this car", "this car", "another car", ""))
     cavities = {one: CIRCUITS.index(one) + 1 for one in ways if dice.random() < 0.15}
     if cavities and dice.random() < 0.2:
         cavities[next(iter(cavities))] = dice.randint(1, len(CIRCUITS))

@@ -1,16 +1,27 @@
+from typing import Any
+
 from bezelbook.reasoning.circuits.chain import chain
 from bezelbook.reasoning.circuits.jobs import Job
 from tests.reasoning.circuits import a_car
 from tests.reasoning.circuits.a_car import EVERYTHING, chained, connector, metered, module, plug_in, seen, tee, tried
 
 
-def every_one(name: str = "meter") -> object:
+def every_one(name: str = "meter") -> Any:
     return metered(name, *[(number, circuit) for number, circuit in enumerate(EVERYTHING, 1)])
 
 
 def test_where_everything_is_known_the_chain_is_complete() -> None:
-    found = chained(connector(cavities=None), every_one(), plug_in())  # type: ignore[arg-type]
+    found = chained(connector(cavities=None), every_one(), plug_in())
     assert (found.verdict, [one.record.name for one in found.pieces]) == ("complete", ["The plug-in"])
+
+
+def test_a_factory_amplifier_that_nothing_is_known_to_wake_leaves_a_look() -> None:
+    there = seen("amp", amplifier="there")
+    assert chained(connector(cavities=None), every_one(), plug_in(), there).verdict == "complete if"
+    woken = tried("woken", adapters=["plug-in"])
+    cavities = [*enumerate(EVERYTHING, 1), (20, "amplifier turn-on")]
+    lead = plug_in("plug-in", *EVERYTHING, "amplifier turn-on")
+    assert chained(connector(cavities=None), metered("m", *cavities), lead, there, woken).verdict == "complete"
 
 
 def test_what_is_only_said_makes_it_complete_once_somebody_has_looked() -> None:

@@ -1,6 +1,6 @@
 from bezelbook.reasoning.circuits.jobs import EXTRAS, FRONTS, REARS, Job, tasks, wanted_by
 from bezelbook.reasoning.circuits.wiring import Half, Need, Piece, Site
-from tests.reasoning.circuits.a_car import car
+from tests.reasoning.circuits.a_car import car, seen
 from tests.reasoning.making import record
 
 SQUARE = Half("square", "vehicle side")
@@ -34,6 +34,12 @@ def test_replacing_needs_supply_and_fronts_and_the_rears_that_the_car_is_said_to
     must = [need.circuit for need in task.needs if need.must]
     assert must == ["constant", "ground", "accessory", *FRONTS, "left rear +"]
     assert task.site == Site((SQUARE,))
+
+
+def test_a_factory_amplifier_wants_waking() -> None:
+    seen_there = seen("one", None, amplifier="there")
+    [task] = tasks(car(seen_there), Job("replace the radio"), ["square"], [])
+    assert Need("amplifier turn-on", must=False) in task.needs
 
 
 def test_a_radio_with_a_plug_of_its_own_ends_the_chain_there() -> None:

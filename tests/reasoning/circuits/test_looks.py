@@ -1,6 +1,7 @@
 from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.looks import looks
-from tests.reasoning.circuits.a_car import EVERYTHING, chained, connector, metered, module, plug_in, seen, vehicle
+from tests.reasoning.circuits.a_car import EVERYTHING, chained, connector, metered, module, plug_in, seen, tee, vehicle
 
 TELL = "; from the seat: early: Round vents; late: Square vents"
 
@@ -66,6 +67,20 @@ def test_known_faults_are_looked_for() -> None:
 
 def test_where_all_is_known_only_the_wishes_are_left() -> None:
     every = metered("one", *[(number, circuit) for number, circuit in enumerate(EVERYTHING, 1)])
-    found = whats(chained(connector(cavities=None), every, plug_in()))
+    none = seen("two", amplifier="not there")
+    found = whats(chained(connector(cavities=None), every, plug_in(), none))
     assert len(found) == 1
     assert "traced" in found[0]
+
+
+def test_a_factory_amplifier_is_looked_for_where_the_radio_goes() -> None:
+    amplifier = "whether a factory amplifier sits behind the speaker leads"
+    assert amplifier in whats(chained(seen("one"), plug_in()))
+    assert amplifier not in whats(chained(seen("one"), tee(), job=Job("keep it and amplify")))
+    assert amplifier not in whats(chained(seen("one")))
+
+
+def test_a_plug_that_nothing_goes_into_is_named() -> None:
+    both = (connector("round"), seen("one", job="j"), seen("two", "round", job="j"))
+    assert "nothing goes into The round" in whats(chained(*both, plug_in()))
+    assert "nothing goes into The square" not in whats(chained(*both, plug_in()))

@@ -74,5 +74,14 @@ def test_a_box_for_another_build_is_no_remedy() -> None:
     assert len(lack(BARE, other).remedies) == 1
 
 
+def test_a_box_of_its_own_for_the_wheel_is_named() -> None:
+    box = module("wheel-box", module_kind="wheel buttons", needs=["constant"], made_for=[])
+    assert lack(BARE, box, circuit="wheel buttons").remedies == (
+        "the The wheel-box",
+        "a lead that keeps it, or go without",
+    )
+    assert len(lack(BARE, box, circuit="camera").remedies) == 1
+
+
 def test_without_a_chain_nothing_is_lacking() -> None:
     assert lacks(chained()) == ()

@@ -4,6 +4,7 @@ from bezelbook.reasoning.circuits.right_for import RightFor, ends_for_car, every
 from tests.reasoning.circuits.a_car import CAR, DASH, book, connector, plug_in, seen, tee, tried
 
 BOTH = ({"build": "late", "audio": "base"}, {"build": "late", "audio": "upgraded"})
+LATE = {"build": "late"}
 OPEN: dict[str, str] = {}
 LONG = {"shell": "long"}
 
@@ -75,6 +76,12 @@ def test_a_place_that_nobody_would_take_it_to_is_left_out() -> None:
     assert said(strange, connector("long", **LONG), seen("one", "long")) == []
     gone = plug_in(made_for=[], ends={"a": {"connector": "gone", "side": "unit side"}})
     assert said(gone, seen("one")) == []
+
+
+def test_a_lead_that_goes_by_its_plug_is_nothing_where_that_plug_is_not() -> None:
+    lead = plug_in(made_for=[], adapter_kind="speaker lead")
+    assert said(lead) == said(lead, connector("round", **LONG), seen("one", "round")) == []
+    assert said(lead, seen("one", splits=LATE))[0] == ("right", "it goes by its plug, whatever the car")
 
 
 def test_its_ends_for_the_car_are_those_shaped_like_a_radio() -> None:

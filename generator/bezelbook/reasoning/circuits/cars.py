@@ -13,7 +13,7 @@ from bezelbook.reasoning.circuits.said import strong
 
 T = TypeVar("T")
 
-WIRING: tuple[Subject, ...] = ("plug", "circuits", "kept")
+WIRING: tuple[Subject, ...] = ("plug", "circuits", "amplifier", "kept")
 
 
 @dataclass(frozen=True)

@@ -41,8 +41,15 @@ class Chain:
             return "nothing mates"
         if any(state not in FED for state in must):
             return "not complete"
-        known = self.plugs.state == "known" and all(state == "known" for state in must)
+        known = self.plugs.state == "known" and all(state == "known" for state in must) and not self._asleep
         return "complete" if known else "complete if"
+
+    @property
+    def _asleep(self) -> bool:
+        """Whether an amplifier that gets its sound from the new radio has nothing that is known to wake it."""
+        feeds = self.outcome.feeds if self.outcome else {}
+        waking = [feed for need, feed in feeds.items() if (need.circuit, need.kind) == ("amplifier turn-on", "feed")]
+        return any(feed.state != "known" for feed in waking)
 
     def is_idle(self, need: Need) -> bool:
         """Whether a need asks for nothing: there is nothing there that would have to stay whole."""

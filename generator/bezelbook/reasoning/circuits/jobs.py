@@ -6,6 +6,7 @@ from typing import Literal
 
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.reasoning.circuits.cars import Car
+from bezelbook.reasoning.circuits.factory_amplifier import factory_amplifier
 from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS, Half, Need, Piece, Site
 from bezelbook.values.words import CIRCUITS, Circuit
 
@@ -86,6 +87,8 @@ def _replacing(car: Car, job: Job, pieces: Iterable[Piece]) -> Iterator[Need]:
     yield from (Need(circuit) for circuit in (*SUPPLY, *FRONTS))
     yield from (Need(circuit, must=circuit in seen) for circuit in REARS)
     yield from (Need(circuit, must=False) for circuit in wanted_by(car, job))
+    if factory_amplifier(car).state in FED:
+        yield Need("amplifier turn-on", must=False)
 
 
 def _keeping(car: Car, job: Job) -> Iterator[tuple[Need, ...]]:

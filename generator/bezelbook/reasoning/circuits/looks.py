@@ -7,6 +7,8 @@ from bezelbook.reasoning.builds import bearing_axes
 from bezelbook.reasoning.circuits.cars import tells
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.contents import contents
+from bezelbook.reasoning.circuits.factory_amplifier import amplifier_look
+from bezelbook.reasoning.circuits.nets import CAR
 from bezelbook.reasoning.circuits.spoken import spoken
 from bezelbook.reasoning.circuits.wiring import State
 from bezelbook.reasoning.unknowns import Missing
@@ -16,7 +18,15 @@ from bezelbook.values.words import Circuit
 
 def looks(chain: Chain) -> tuple[Missing, ...]:
     """Everything that a chain does not know, the plug first."""
-    return (*_plug(chain), *_argued(chain), *_said(chain), *_untraced(chain), *_faults(chain))
+    return (
+        *_plug(chain),
+        *_argued(chain),
+        *_said(chain),
+        *_untraced(chain),
+        *_faults(chain),
+        *_amplifier(chain),
+        *_left_open(chain),
+    )
 
 
 def _plug(chain: Chain) -> Iterator[Missing]:
@@ -76,6 +86,27 @@ def _untraced(chain: Chain) -> Iterator[Missing]:
                 f"{spoken(blank)}: nobody has traced through the {one.record.name}",
                 "meter on the bench from end to end, 3 min",
                 "whether the job gets them",
+            )
+
+
+def _amplifier(chain: Chain) -> Iterator[Missing]:
+    """Where the factory radio goes, what it fed is fed by the new one."""
+    replaced = chain.task is not None and chain.task.site.radio is None
+    look = amplifier_look(chain.car) if replaced and chain.pieces else None
+    if look:
+        yield look
+
+
+def _left_open(chain: Chain) -> Iterator[Missing]:
+    """The plugs of the car that no piece goes into."""
+    used = {socket for pair in chain.outcome.plugged for socket in pair} if chain.outcome and chain.task else set()
+    halves = chain.task.site.car if chain.task and chain.pieces and not chain.task.site.radio else ()
+    for number, half in enumerate(halves):
+        if (CAR, str(number)) not in used:
+            yield Missing(
+                f"nothing goes into {chain.car.book.connectors[half.connector].name}",
+                "look what was plugged in there, then tie it back, 2 min",
+                "what hung on it is lost",
             )
 
 

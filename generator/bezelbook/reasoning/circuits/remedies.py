@@ -65,8 +65,10 @@ def _modules(car: Car, circuit: Circuit) -> Iterator[str]:
     """The modules made for this build that make it, with their limits and what they plug into."""
     for module in car.book.modules.values():
         output = module.outputs.get(circuit)
-        if output and module_suits(car, module).right and (reads_bus(module) or circuit not in NEVER_MADE_UP):
-            most = f", {show_quantity(output.most)} at most, with a relay for more" if output.most else ""
+        of_its_kind = circuit in ("wheel buttons", "camera") and module.module_kind == circuit
+        true = reads_bus(module) or circuit not in NEVER_MADE_UP
+        if (output or of_its_kind) and module_suits(car, module).right and true:
+            most = f", {show_quantity(output.most)} at most, with a relay for more" if output and output.most else ""
             yield f"the {module.name}{most}{_behind(car, module)}"
 
 

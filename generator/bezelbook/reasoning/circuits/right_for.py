@@ -63,7 +63,8 @@ def _verdict(car: Car, adapter: Adapter) -> Iterator[tuple[Is, str]]:
     """At most one."""
     plugs = plugs_at(car)
     suit = adapter_suits(car, adapter)
-    named = suit.right or suit.is_ == "made for other builds"
+    # A lead that goes by its plug is neither right nor wrong where that plug is not.
+    named = bool(adapter.made_for) and (suit.right or suit.is_ == "made for other builds")
     if set(ends_for_car(adapter)) & set(plugs.connectors):
         if suit.is_ == "wrong":
             yield "wrong", suit.why
@@ -75,7 +76,7 @@ def _verdict(car: Car, adapter: Adapter) -> Iterator[tuple[Is, str]]:
             yield "look first", f"it plugs in, and {suit.why}"
     elif named and plugs.plugs:
         yield "wrong", f"{suit.why}; the plug there is {_words(plugs)}"
-    elif suit.right:
+    elif named and suit.right:
         yield "look first", f"{suit.why}; nobody has looked which plug is there"
     else:
         yield from _mistaken(car, adapter, plugs)
