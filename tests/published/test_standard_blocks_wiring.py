@@ -1,8 +1,8 @@
 """The standard car radio blocks, wired: a lead by the published contact table, in cars that follow it and do not.
 
 `iso10487_contacts.csv` has the contacts of ISO 10487 as secondary sources paraphrase them, each row with how it is
-known (see `test_car_radio_connector.py`). Some vehicles have the constant and the switched contact the other way round: same
-plug, other function.
+known (see `test_car_radio_connector.py`). Some vehicles have the constant and the switched contact the other way round:
+same plug, other function.
 """
 
 from typing import Any

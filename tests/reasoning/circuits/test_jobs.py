@@ -29,7 +29,7 @@ def test_a_radio_in_two_pieces_wants_what_either_wants() -> None:
 
 
 def test_replacing_needs_supply_and_fronts_and_the_rears_that_the_car_is_said_to_have() -> None:
-    seen = Piece("lead", sees={"square": {"left rear +": "said", "left rear -": "not there"}})
+    seen = Piece("lead", sees={"a": {"left rear +": "said", "left rear -": "not there"}})
     [task] = tasks(car(), Job("replace the radio"), ["square"], [seen])
     must = [need.circuit for need in task.needs if need.must]
     assert must == ["constant", "ground", "accessory", *FRONTS, "left rear +"]

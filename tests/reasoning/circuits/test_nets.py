@@ -13,7 +13,7 @@ AT_CAR: Node = (CAR, "0", "")
 def lead(*links: Link, **more: Any) -> Piece:
     has: tuple[Circuit, ...] = ("constant", "accessory", "left front +")
     known: State = "known"
-    sees = {"square": dict.fromkeys(has, known)}
+    sees = {"a": dict.fromkeys(has, known)}
     return Piece(
         "lead", {"a": INTO_SQUARE}, frozenset({"b"}), {"constant": links, "left front +": links}, sees=sees, **more
     )
@@ -74,7 +74,7 @@ def test_ends_are_the_bare_leads_alone() -> None:
 
 
 def test_what_the_radio_that_stays_has_is_known_as_far_as_the_piece_in_it_is() -> None:
-    tee = Piece("tee", {"a": INTO_SQUARE, "b": SQUARE}, sees={"square": {"constant": "said"}})
+    tee = Piece("tee", {"a": INTO_SQUARE, "b": SQUARE}, sees={"a": {"constant": "said"}})
     plugged = (((RADIO, ""), ("tee", "b")),)
     assert Net("constant", {"tee": tee}, plugged).radio_has == "said"
     assert Net("constant", {}, (((RADIO, ""), (CAR, "0")),)).radio_has == "not looked"

@@ -13,7 +13,7 @@ A, B, C = ("a", ""), ("b", ""), ("c", "")
 def lead(name: str = "lead", *circuits: Circuit, plug: str = "square", state: State = "known", **more: Any) -> Piece:
     """From a plug of the car to bare leads."""
     links = {circuit: (Link(A, B),) for circuit in circuits}
-    sees = {plug: dict.fromkeys(circuits, state)}
+    sees = {"a": dict.fromkeys(circuits, state)}
     return Piece(
         name,
         **({"plugs": {"a": Half(plug, "unit side")}, "leads": frozenset("b"), "links": links, "sees": sees} | more),
@@ -23,7 +23,7 @@ def lead(name: str = "lead", *circuits: Circuit, plug: str = "square", state: St
 def tee(links: dict[Circuit, tuple[Link, ...]], states: dict[Circuit, State] | None = None) -> Piece:
     plugs = {"a": Half("square", "unit side"), "b": SQUARE}
     known: State = "known"
-    return Piece("tee", plugs, frozenset("c"), links, sees={"square": dict.fromkeys(links, known) | (states or {})})
+    return Piece("tee", plugs, frozenset("c"), links, sees={"a": dict.fromkeys(links, known) | (states or {})})
 
 
 def outcome(site: Site, needs: list[Need], *pieces: Piece) -> Outcome:
@@ -59,9 +59,7 @@ def test_two_sources_that_cannot_be_kept_apart_are_never_offered() -> None:
     both = Site((SQUARE, ROUND), unit=Half("flat", "unit side"))
     joined = (Link(A, B), Link(A, C))
     plugs = {"a": Half("square", "unit side"), "b": Half("round", "unit side"), "c": Half("flat", "vehicle side")}
-    sees: dict[str, dict[Circuit, State]] = {
-        one: {"accessory": "known", "ground": "known"} for one in ("square", "round")
-    }
+    sees: dict[str, dict[Circuit, State]] = {one: {"accessory": "known", "ground": "known"} for one in "ab"}
     piece = Piece("join", plugs, links={"accessory": joined, "ground": joined}, sees=sees)
     needs = [Need("accessory"), Need("ground")]
     plugged = {len(found.plugged) for found in [outcome(both, needs, piece)]}
@@ -103,7 +101,7 @@ def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
         "constant",
         "ground",
         "accessory",
-        sees={"square": {"constant": "known", "ground": "known", "accessory": "said"}},
+        sees={"a": {"constant": "known", "ground": "known", "accessory": "said"}},
     )
     assert feed(CAR, Need("accessory"), said, box({"accessory": Output()})) == Feed("known", ("box", ""))
 

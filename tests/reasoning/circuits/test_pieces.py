@@ -15,7 +15,7 @@ def piece(adapter: Any, *records: Any, closing: tuple[Circuit, ...] = ()) -> Pie
 
 
 def seen(adapter: Any, *records: Any, circuit: Circuit = "constant") -> str:
-    return piece(adapter, *records).seen("square", circuit)
+    return piece(adapter, *records).seen("a", circuit)
 
 
 def test_a_piece_has_the_ends_and_links_of_its_record() -> None:
@@ -80,6 +80,15 @@ def test_a_box_is_true_where_it_reads_the_bus_and_needs_what_makes_for_it() -> N
     assert piece(plain).gives["reverse"].true is False
     ring = module(needs=["constant"], network="optical ring", outputs={"reverse": {}})
     assert piece(ring).gives["reverse"].true is False
+
+
+def test_two_ends_of_one_shape_each_have_cavities_of_their_own() -> None:
+    half = {"connector": "square", "side": "unit side"}
+    way = {"does": "passes", "cavities": {"a": 1}}
+    twin = piece(
+        plug_in(made_for=[], ends={"a": half, "b": half}, ways={"constant": way}), metered("one", (1, "constant"))
+    )
+    assert (twin.seen("a", "constant"), twin.seen("b", "constant")) == ("known", "not looked")
 
 
 def test_what_a_module_makes_in_an_adapter_needs_that_module() -> None:

@@ -11,7 +11,7 @@ A, B = ("a", ""), ("b", "")
 def lead(name: str, *circuits: str, end: Half | None = None, plug: str = "square", **more: object) -> Piece:
     plugs = {"a": Half(plug, "unit side")} | ({"b": end} if end else {})
     links = {circuit: (Link(A, B),) for circuit in circuits}
-    sees = {plug: dict.fromkeys(circuits, "known")}
+    sees = {"a": dict.fromkeys(circuits, "known")}
     given: dict[str, object] = {
         "plugs": plugs,
         "leads": frozenset() if end else frozenset("b"),
@@ -80,7 +80,7 @@ def test_a_radio_that_stays_keeps_what_goes_through() -> None:
     halves = (Link(A, ("c", "a")), Link(B, ("c", "b")))
     tee = lead("tee", "constant", end=SQUARE, leads=frozenset("c"))
     tee = Piece(
-        "tee", tee.plugs, tee.leads, {**tee.links, "left front +": halves}, sees={"square": {"left front +": "known"}}
+        "tee", tee.plugs, tee.leads, {**tee.links, "left front +": halves}, sees={"a": {"left front +": "known"}}
     )
     needs = [Need("left front +", "from radio"), Need("left front +", "to car"), Need("constant", "through")]
     found, outcome = best_chain(site, needs, [tee])

@@ -9,9 +9,9 @@ def test_halves_mate_in_shell_and_side() -> None:
 
 
 def test_what_a_piece_was_never_seen_with_is_not_looked() -> None:
-    piece = Piece("lead", sees={"square": {"constant": "known"}})
-    assert piece.seen("square", "constant") == "known"
-    assert piece.seen("square", "ground") == piece.seen("round", "constant") == "not looked"
+    piece = Piece("lead", sees={"a": {"constant": "known"}})
+    assert piece.seen("a", "constant") == "known"
+    assert piece.seen("a", "ground") == piece.seen("b", "constant") == "not looked"
 
 
 def test_there_are_four_pairs_and_the_radio_drives_them() -> None:

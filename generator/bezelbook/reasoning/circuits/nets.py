@@ -96,8 +96,7 @@ class Net:
         found: dict[Node, State] = {}
         for (owner, end), (other, mated) in self.mates.items():
             if owner == CAR and other in self.pieces:
-                piece = self.pieces[other]
-                found[owner, end, ""] = piece.seen(piece.plugs[mated].connector, self.circuit)
+                found[owner, end, ""] = self.pieces[other].seen(mated, self.circuit)
         return found
 
     @property
@@ -105,7 +104,10 @@ class Net:
         """What the radio that stays has here, as far as the piece in it is known to be right for this car."""
         other, end = self.mates.get((RADIO, ""), ("", ""))
         piece = self.pieces.get(other)
-        return piece.seen(piece.plugs[end].connector, self.circuit) if piece else "not looked"
+        # What the car has there is seen behind the end of the same shape that takes the car's plug.
+        plugs = piece.plugs if piece else {}
+        alike = [letter for letter, half in plugs.items() if half.mates(plugs[end])]
+        return piece.seen(alike[0], self.circuit) if piece and alike else "not looked"
 
     def at(self, node: Node) -> Strand:
         """What hangs on a point for certain."""

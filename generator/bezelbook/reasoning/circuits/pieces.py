@@ -73,7 +73,7 @@ def _adapter(car: Car, adapter: Adapter, suit: Suit, standing: int) -> Piece:
         links=links,
         makes=made_by_itself(car.book, adapter),
         sees={
-            half.connector: _sees(car, adapter, letter, half.connector, suit, links)
+            letter: _sees(car, adapter, letter, half.connector, suit, links)
             for letter, half in plugs.items()
             if half.side == "unit side" and half.connector in car.book.connectors
         },

@@ -56,7 +56,7 @@ class Piece:
     """An adapter or a module, as it is in one build of one car.
 
     `plugs` and `leads` are its ends; `makes` has the points at which it makes a circuit by itself; `sees` what the car
-    has behind each of its plugs, as far as this piece is known to be right for that car; `wants` and `gives` are a
+    has behind each of those plugs, as far as this piece is known to be right for that car; `wants` and `gives` are a
     module's. `requires` names pieces that it cannot do without. `standing` is 0 when it is proven there, 1 when it lies
     on the shelf, 2 when it would have to be ordered.
     """
@@ -72,9 +72,9 @@ class Piece:
     requires: frozenset[str] = frozenset()
     standing: int = 2
 
-    def seen(self, connector: str, circuit: Circuit) -> State:
+    def seen(self, end: str, circuit: Circuit) -> State:
         """What the car has on a circuit behind one of its plugs."""
-        return self.sees.get(connector, {}).get(circuit, "not looked")
+        return self.sees.get(end, {}).get(circuit, "not looked")
 
 
 # Feed: a circuit to what goes in. Through: a circuit that must go on between the car and a radio that stays. From
