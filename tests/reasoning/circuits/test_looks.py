@@ -62,7 +62,7 @@ def test_what_nobody_traced_is_metered_on_the_bench() -> None:
 
 
 def test_known_faults_are_looked_for() -> None:
-    assert "the The plug-in: Labels swapped." in whats(chained(seen("one"), plug_in(known_faults=["Labels swapped."])))
+    assert "the The plug-in: Labels swapped" in whats(chained(seen("one"), plug_in(known_faults=["Labels swapped."])))
 
 
 def test_where_all_is_known_only_the_wishes_are_left() -> None:

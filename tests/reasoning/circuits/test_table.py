@@ -66,8 +66,28 @@ def test_a_radio_that_stays_keeps_looped_what_is_not_used() -> None:
     found = rows(chained(seen("one"), tee(), job=Job("keep it and amplify")))
     assert found["left rear +"] == Row("left rear +", "looped", "goes on to the radio", must=True)
     assert found["left front +"].becomes == "used"
-    assert found["left front +"].words.startswith("from the radio, lead of the The tee, not proven")
-    assert "to the speaker, lead of the The tee" in found["left front +"].words
+    assert found["left front +"].words == (
+        "from the radio and back to the speaker, lead of the The tee, not proven in this build: meter it first"
+    )
+
+
+def test_halves_that_come_out_on_leads_of_their_own_are_one_pair_all_the_same() -> None:
+    cut = ("left front +", "left front -")
+    ends = {
+        "a": {"connector": "square", "side": "unit side"},
+        "b": {"connector": "square", "side": "vehicle side"},
+        "c": {"ends_in": "bare leads"},
+        "d": {"ends_in": "more leads"},
+    }
+    out = {"does": "broken out", "out_at": {"a": "c", "b": "d"}}
+    apart = tee("tee", cut=cut, ends=ends, ways=dict.fromkeys(a_car.SPEAKERS[:4], out))
+    found = rows(chained(metered("one", (1, "left front +")), apart, job=Job("keep it and amplify")))
+    assert found["left front +"].words == "from the radio and back to the speaker, lead of the The tee"
+
+
+def test_what_nobody_traced_through_to_a_radio_that_stays_is_not_capped() -> None:
+    found = rows(chained(seen("one"), tee("tee", ways={"bus": "unknown"}), job=Job("keep it and amplify")))
+    assert found["bus"].words == "nobody has traced it through the The tee"
 
 
 def test_through_the_radios_own_plug() -> None:

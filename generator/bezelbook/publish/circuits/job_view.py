@@ -27,7 +27,7 @@ VERDICTS: dict[Verdict, str] = {
     "complete": "complete",
     "complete if": "complete, once the looks below are made",
     "not complete": "not complete",
-    "nothing mates": "nothing in the book that is known to be right goes into this plug",
+    "nothing mates": "nothing in the book that is known to be right here does it",
     "plug not looked": "nobody knows: the plug comes first",
 }
 IN_HAND = ("proven in this build", "on the shelf", "to order")

@@ -114,5 +114,7 @@ def _faults(chain: Chain) -> Iterator[Missing]:
     for one in chain.pieces:
         for fault in one.record.known_faults if isinstance(one.record, Adapter) else ():
             yield Missing(
-                f"the {one.record.name}: {fault}", "check each lead on the bench, 3 min", "which lead is which"
+                f"the {one.record.name}: {fault.rstrip('.')}",
+                "check each lead on the bench, 3 min",
+                "which lead is which",
             )

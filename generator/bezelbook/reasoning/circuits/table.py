@@ -48,11 +48,20 @@ def _rows(chain: Chain, circuit: Circuit) -> Iterator[Row]:
     states = [feed.state for _, feed in fed]
     if all(state in FED for state in states):
         becomes: Becomes = "looped" if all(need.kind == "through" for need, _ in fed) else "used"
-        yield Row(circuit, becomes, "; ".join(dict.fromkeys(_said(chain, need, feed) for need, feed in fed)), must)
+        yield Row(circuit, becomes, _all_said(chain, fed), must)
     elif "not looked" in states:
         yield Row(circuit, "unknown", _unknown(chain, circuit), must)
     else:
         yield Row(circuit, "not there", _absent(chain, circuit), must)
+
+
+def _all_said(chain: Chain, fed: list[tuple[Need, Feed]]) -> str:
+    """How each need of a circuit is fed; the two halves of a cut pair in one breath where they come out alike."""
+    said = {need.kind: _said(chain, need, feed) for need, feed in fed}
+    ways = {words.partition(", ")[2] for words in said.values()}
+    if "from radio" in said and len(said) > 1 and len(ways) == 1:
+        return f"from the radio and back to the speaker, {ways.pop()}"
+    return "; ".join(said.values())
 
 
 def _said(chain: Chain, need: Need, feed: Feed) -> str:
@@ -105,7 +114,9 @@ def _unknown(chain: Chain, circuit: Circuit) -> str:
         one.record.name for one in chain.pieces if any(not link.sure for link in one.piece.links.get(circuit, ()))
     ]
     if untraced:
-        return f"nobody has traced it through the {' and the '.join(untraced)}: cap it until somebody has"
+        stays = chain.task is not None and chain.task.site.radio is not None
+        then = "" if stays else ": cap it until somebody has"
+        return f"nobody has traced it through the {' and the '.join(untraced)}{then}"
     return "nobody has looked whether the car has it there"
 
 
