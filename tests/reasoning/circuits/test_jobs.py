@@ -48,6 +48,8 @@ def test_a_radio_with_a_plug_of_its_own_ends_the_chain_there() -> None:
     )
     [task] = tasks(own, Job("replace the radio", "radio"), ["square"], [])
     assert task.site.unit == Half("round", "unit side")
+    extras = [need.circuit for need in task.needs if not need.must and need.circuit not in REARS]
+    assert extras == ["reverse", "camera"]
 
 
 def test_keeping_cuts_the_amplified_pairs_and_leaves_the_rest_whole() -> None:

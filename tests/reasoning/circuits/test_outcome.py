@@ -66,6 +66,7 @@ def test_two_sources_that_cannot_be_kept_apart_are_never_offered() -> None:
     assert plugged == {2}, "one of the car's plugs is left out"
     grounds = Piece("join", plugs, links={"ground": joined}, sees=sees)
     assert feed(both, Need("ground"), grounds) == Feed("known")
+    assert len(outcome(both, [Need("ground")], grounds).plugged) == 3, "grounds may meet"
 
 
 def test_a_made_up_park_brake_is_never_fed_and_never_wired_in() -> None:

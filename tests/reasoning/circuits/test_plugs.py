@@ -47,6 +47,10 @@ def test_hearsay_is_said() -> None:
     assert plugs_at(car(metered("one", (1, "constant"), sure="told"))).state == "said"
 
 
+def test_hearsay_of_another_build_says_nothing_of_this_one() -> None:
+    assert plugs_at(car(metered("one", (1, "constant"), sure="told", splits={"build": "early"}))).state == "not looked"
+
+
 def test_somebody_looked_and_there_is_none() -> None:
     assert plugs_at(car(seen("one", "not there"))).state == "not there"
     assert plugs_at(car(seen("one", "not there", splits=BLANK))).state == "not looked"

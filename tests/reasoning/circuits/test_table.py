@@ -85,6 +85,14 @@ def test_halves_that_come_out_on_leads_of_their_own_are_one_pair_all_the_same() 
     assert found["left front +"].words == "from the radio and back to the speaker, lead of the The tee"
 
 
+def test_a_pair_of_which_only_one_half_comes_out_is_not_there() -> None:
+    out = {"does": "broken out", "out_at": {"a": "c", "b": "b"}}
+    half = tee("tee", ways={"left front +": out})
+    found = rows(chained(seen("one"), half, job=Job("keep it and amplify")))
+    assert found["left front +"].becomes == "not there"
+    assert found["left front -"].becomes == "used"
+
+
 def test_what_nobody_traced_through_to_a_radio_that_stays_is_not_capped() -> None:
     found = rows(chained(seen("one"), tee("tee", ways={"bus": "unknown"}), job=Job("keep it and amplify")))
     assert found["bus"].words == "nobody has traced it through the The tee"

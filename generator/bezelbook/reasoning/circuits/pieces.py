@@ -108,7 +108,7 @@ def _sees(
 
 def _state(held: Held, suit: Suit, circuit: Circuit, *, takes: bool, right: bool) -> State:
     """What the car has behind a plug of an adapter that is or is not known to be right for it."""
-    if held.state == "not there" or not right:
+    if not right:
         return held.state if held.state == "not there" else "not looked"
     if suit.used.sure and takes and circuit in HEARD and held.state in ("said", "not looked"):
         return "known"
