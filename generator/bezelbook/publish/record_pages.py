@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.kinds import KINDS
+from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.asked.record import Asked
 from bezelbook.kinds.connector.record import Connector
 from bezelbook.kinds.job.record import Job
@@ -13,6 +14,7 @@ from bezelbook.kinds.references import Reference, references
 from bezelbook.kinds.stock.record import Stock
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LISTED, Links, part_kind, part_page, record_anchor
+from bezelbook.publish.circuits.adapter_view import adapter_lines, mates
 from bezelbook.publish.counts.thing import Things, WantRow
 from bezelbook.publish.drawing.face import face, face_words
 from bezelbook.publish.electric.on_page import Electric
@@ -85,7 +87,8 @@ def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFi
         goes_where=list(goes_where(record.id, known.places, to)) if kind == "speaker" else [],
         counts=known.things.part(record.id, to) if kind == "supply" else None,
         **known.electric.of(record),
-        **(_face(record) if isinstance(record, Connector) else {}),
+        **(_face(record) | {"mates": mates(book, record, to)} if isinstance(record, Connector) else {}),
+        **({"right_for": adapter_lines(book, record, to)} if isinstance(record, Adapter) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
 

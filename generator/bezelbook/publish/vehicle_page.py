@@ -7,6 +7,7 @@ from bezelbook.kinds.vehicle.record import Place, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import LOOK_NEXT, Links, look_anchor, place_anchor, removal_page, vehicle_page
 from bezelbook.publish.answer_table import Table, answer_table
+from bezelbook.publish.circuits.vehicle_wiring import Wiring
 from bezelbook.publish.counts.thing import Things
 from bezelbook.publish.electric.vehicle import loads_part
 from bezelbook.publish.mentions import Mentions
@@ -60,6 +61,7 @@ def vehicle_pages(
     book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, places: Places, things: Things
 ) -> Iterator[SiteFile]:
     """One page a vehicle."""
+    wiring = Wiring(book)
     for vehicle in book.vehicles.values():
         path = vehicle_page(vehicle.id)
         to = Links(path, book)
@@ -70,6 +72,7 @@ def vehicle_pages(
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
             openings=[_opening(opening, to, places) for opening in own],
             others=list(_others(vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
+            wiring=wiring.of(vehicle, to),
             ready=things.ready(vehicle, to),
             loads=loads_part(book, vehicle, to),
             to=to,

@@ -1,0 +1,68 @@
+"""Which pieces of wiring were used in a build of a car, and what came of it."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from bezelbook.kinds.note.record import After, AnyNote, Tried
+from bezelbook.reasoning.circuits.cars import Car
+from bezelbook.reasoning.circuits.said import strong
+from bezelbook.values.words import Sureness
+
+
+@dataclass(frozen=True, slots=True)
+class Used:
+    """What notes say of one piece in one build: how sure the strongest is, and which notes they are.
+
+    `failed` has the notes in which it went in and the circuits were not right, `maybe` those of cars that may have been
+    another build.
+    """
+
+    sure: Sureness | None
+    notes: tuple[str, ...]
+    failed: tuple[str, ...]
+    maybe: tuple[str, ...]
+
+
+NEVER = Used(None, (), (), ())
+
+
+def proven(car: Car) -> Mapping[tuple[str, str], Used]:
+    """By kind and id, every adapter and module that a strong note names as used in this build at this place."""
+    return car.once("proven", "", lambda: _proven(car))
+
+
+def _proven(car: Car) -> Mapping[tuple[str, str], Used]:
+    sure: dict[tuple[str, str], list[AnyNote]] = {}
+    maybe: dict[tuple[str, str], list[AnyNote]] = {}
+    for note in car.notes:
+        if isinstance(note, Tried | After) and strong(note) and car.may_be(note, "circuits"):
+            found = sure if car.is_alone(note, "circuits") else maybe
+            for key in _named(car, note):
+                found.setdefault(key, []).append(note)
+    return {key: _used(sure.get(key, []), maybe.get(key, [])) for key in [*sure, *maybe]}
+
+
+def _named(car: Car, note: Tried | After) -> Iterator[tuple[str, str]]:
+    for words in note.adapters:
+        for kind in ("adapter", "module"):
+            record = car.book.named(kind, words)
+            if record:
+                yield kind, record.id
+
+
+def _used(notes: list[AnyNote], maybe: list[AnyNote]) -> Used:
+    failed = [note for note in notes if _failed(note)]
+    good = [note for note in notes if not _failed(note) and not _says_no(note)]
+    fitted = any(isinstance(note, After) or getattr(note, "sure", None) == "fitted" for note in good)
+    sure: Sureness | None = "fitted" if fitted else "dry-fitted" if good else None
+    ids = tuple(note.id for note in maybe if not _says_no(note))
+    return Used(sure, tuple(note.id for note in good), tuple(note.id for note in failed), ids)
+
+
+def _says_no(note: AnyNote) -> bool:
+    """Whether the thing did not go in, so that its wiring was never tried."""
+    return isinstance(note, Tried) and note.verdict in ("does not", "not tried")
+
+
+def _failed(note: AnyNote) -> bool:
+    return _says_no(note) and isinstance(note, Tried) and note.reason == "circuit"

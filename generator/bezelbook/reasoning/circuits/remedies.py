@@ -1,0 +1,87 @@
+"""What helps where a chain lacks a circuit, with its limit; for what must never be made up, the bus or nothing."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from bezelbook.kinds.module.record import Module
+from bezelbook.reasoning.circuits.cars import Car
+from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.jobs import Job
+from bezelbook.reasoning.circuits.suits import module_suits, reads_bus
+from bezelbook.reasoning.circuits.table import table
+from bezelbook.reasoning.circuits.wiring import NEVER_MADE_UP, SPEAKERS
+from bezelbook.values.listed import listed
+from bezelbook.values.shown import show_quantity
+from bezelbook.values.words import Circuit
+
+_USUAL: Mapping[Circuit, str] = {
+    "accessory": "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's "
+    "own lead",
+    "constant": "a lead of its own from the battery, with a fuse beside it",
+    "illumination": "a fuse that comes with the side lights, or go without: the display keeps its day colours",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Lack:
+    """A circuit that the chain does not bring, why, and what would."""
+
+    circuit: Circuit
+    why: str
+    must: bool
+    remedies: tuple[str, ...]
+
+
+def lacks(chain: Chain) -> tuple[Lack, ...]:
+    """Every circuit that the job asks for and the chain does not bring, what must be fed first."""
+    rows = [row for row in table(chain) if row.becomes in ("not there", "unknown")]
+    found = [Lack(row.circuit, row.words, row.must, tuple(_remedies(chain, row.circuit))) for row in rows]
+    return tuple(sorted(found, key=lambda lack: not lack.must))
+
+
+def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
+    kinds = {need.kind for need in chain.outcome.feeds if need.circuit == circuit} if chain.outcome else set()
+    if kinds == {"through"}:
+        yield "meter it through on the bench before it goes in: what does not go through is lost to the radio"
+        return
+    yield from _modules(chain.car, circuit)
+    yield _usual(chain.car, circuit)
+    if circuit == "accessory" and _is_for_amplifier(chain.job):
+        yield "an amplifier that wakes from the signal"
+
+
+def _usual(car: Car, circuit: Circuit) -> str:
+    """What a shop does where no module helps; common practice, no source."""
+    if circuit in NEVER_MADE_UP:
+        return "a module that reads the true signal off the bus, or go without: it is never made up"
+    if circuit in SPEAKERS:
+        return "look in the plug which cavities it is; failing that, new leads to the speaker"
+    if circuit == "ground":
+        return f"a ground of its own: {_grounds(car)}"
+    return _USUAL.get(circuit, "a lead that keeps it, or go without")
+
+
+def _modules(car: Car, circuit: Circuit) -> Iterator[str]:
+    """The modules made for this build that make it, with their limits and what they plug into."""
+    for module in car.book.modules.values():
+        output = module.outputs.get(circuit)
+        of_its_kind = circuit in ("wheel buttons", "camera") and module.module_kind == circuit
+        true = reads_bus(module) or circuit not in NEVER_MADE_UP
+        if (output or of_its_kind) and module_suits(car, module).right and true:
+            most = f", {show_quantity(output.most)} at most, with a relay for more" if output and output.most else ""
+            yield f"the {module.name}{most}{_behind(car, module)}"
+
+
+def _behind(car: Car, module: Module) -> str:
+    needs = module.needs_adapter if isinstance(module.needs_adapter, tuple) else ()
+    names = [car.book.adapters[one].name if one in car.book.adapters else one.replace("-", " ") for one in needs]
+    return f", which wants the {listed(names)}" if names else ""
+
+
+def _grounds(car: Car) -> str:
+    points = [point for note in car.everywhere for point in getattr(note, "ground_points", ())]
+    return listed(list(dict.fromkeys(points)), "or") if points else "bare metal, metered to the battery"
+
+
+def _is_for_amplifier(job: Job) -> bool:
+    return job.name in ("keep it and amplify", "add a sub")

@@ -1,0 +1,53 @@
+from collections.abc import Mapping
+from itertools import combinations
+from random import Random
+
+import pytest
+
+from bezelbook.reasoning.circuits.cheapest import Cost, Found, Item, Wanted, cheapest_set
+
+Ways = tuple[tuple[tuple[str, ...], tuple[str, ...]], ...]
+
+
+def cost_of(items: Mapping[str, Item[str]], goals: tuple[str, ...], names: tuple[str, ...]) -> Cost:
+    """What a set costs: goals it does not reach, by trying every way again until nothing is new, and its price."""
+    found = {"s"}
+    for _ in range(10):
+        for name in names:
+            for tails, heads in items[name].ways:
+                found |= set(heads) if set(tails) <= found else set()
+    return (len(set(goals) - found), sum(items[name].price for name in names))
+
+
+def best(items: Mapping[str, Item[str]], goals: tuple[str, ...]) -> Found | None:
+    return cheapest_set(items.values(), Wanted(("s",), (goals,)), lambda names: cost_of(items, goals, names))
+
+
+def made(dice: Random) -> dict[str, Item[str]]:
+    nodes = ("s", "a", "b", "c", "t", "u")
+    items = {}
+    for name in ("one", "two", "three", "four", "five"):
+        ways: Ways = tuple(
+            (tuple(dice.sample(nodes, dice.randint(0, 2))), tuple(dice.sample(nodes, dice.randint(1, 2))))
+            for _ in range(dice.randint(1, 3))
+        )
+        items[name] = Item(name, dice.randint(1, 4), ways)
+    return items
+
+
+@pytest.mark.parametrize("seed", range(150))
+def test_no_set_of_things_costs_less(seed: int) -> None:
+    items = made(Random(seed))  # noqa: S311 - made-up things need no cryptography
+    every = [names for size in range(6) for names in combinations(sorted(items), size)]
+    found = best(items, ("t", "u"))
+    assert found is not None
+    assert (found.cost, found.names) == min((cost_of(items, ("t", "u"), names), names) for names in every)
+
+
+def test_a_thing_that_serves_twice_is_paid_once() -> None:
+    items = {"hub": Item("hub", 3, ((("s",), ("a",)), (("b",), ("t",)))), "link": Item("link", 1, ((("a",), ("b",)),))}
+    assert best(items, ("t",)) == Found(("hub", "link"), (0, 4))
+
+
+def test_with_nothing_allowed_there_is_no_set() -> None:
+    assert cheapest_set([Item("one", 1, ())], Wanted(("s",), ((),)), lambda _: None) is None

@@ -1,0 +1,86 @@
+from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.jobs import Job
+from bezelbook.reasoning.circuits.looks import looks
+from tests.reasoning.circuits.a_car import EVERYTHING, chained, connector, metered, module, plug_in, seen, tee, vehicle
+
+TELL = "; from the seat: early: Round vents; late: Square vents"
+
+
+def whats(chain: Chain) -> list[str]:
+    return [one.what for one in looks(chain)]
+
+
+def test_a_plug_that_nobody_saw_is_looked_at_first() -> None:
+    [look] = looks(chained())
+    assert look.what == "nobody has looked which plug it has"
+    assert look.look == f"look behind the radio, 2 min with the bezel off{TELL}"
+    assert look.changes == "the adapter"
+
+
+def test_where_builds_share_their_plug_there_is_nothing_to_tell_from_the_seat() -> None:
+    [look] = looks(
+        chained(
+            vehicle(splits={"audio": {"values": {"base": {}}, "bears_on": {"subjects": ["circuits"]}}}), audio="base"
+        )
+    )
+    assert look.look == "look behind the radio, 2 min with the bezel off"
+
+
+def test_a_plug_that_is_said_argued_over_or_not_there() -> None:
+    assert (
+        whats(chained(seen("one", splits={})))[0]
+        == "the plug of this build was never seen for certain; said: The square"
+    )
+    both = (connector("round"), seen("one", job="j"), seen("two", "round", job="k"))
+    assert whats(chained(*both))[0] == "the plug is argued over: The square or The round"
+    assert whats(chained(seen("one", "not there")))[0] == "no plug is there"
+
+
+def test_a_plug_without_a_record_is_calipered() -> None:
+    assert whats(chained(seen("one", "purple one"))) == ["the plug has no record: purple one"]
+
+
+def test_a_circuit_that_is_argued_over_is_metered_before_anything_is_joined() -> None:
+    notes = (metered("one", (1, "constant")), metered("two", (2, "constant")))
+    [look] = [one for one in looks(chained(*notes, plug_in())) if one.what.startswith("constant is")]
+    assert look.what == "constant is argued over: cavities 1 or 2"
+    assert "key out" in look.look
+    notes = (seen("bus", accessory_supply="data bus"), metered("w", (1, "constant"), accessory_supply="wire"))
+    assert "accessory is argued over: its cavity" in whats(chained(*notes, plug_in()))
+
+
+def test_what_is_only_said_is_metered_at_the_plug() -> None:
+    [said] = [what for what in whats(chained(seen("one"), plug_in())) if "sold" in what]
+    assert said.startswith("constant, ground, accessory and all speakers: only as")
+
+
+def test_what_nobody_traced_is_metered_on_the_bench() -> None:
+    box = module(needs=["constant"], outputs={"microphone": {}})
+    [look] = [one for one in looks(chained(seen("one"), plug_in(), box)) if "traced" in one.what]
+    assert look.what.startswith("illumination, reverse")
+    assert "bench" in look.look
+
+
+def test_known_faults_are_looked_for() -> None:
+    assert "the The plug-in: Labels swapped" in whats(chained(seen("one"), plug_in(known_faults=["Labels swapped."])))
+
+
+def test_where_all_is_known_only_the_wishes_are_left() -> None:
+    every = metered("one", *[(number, circuit) for number, circuit in enumerate(EVERYTHING, 1)])
+    none = seen("two", amplifier="not there")
+    found = whats(chained(connector(cavities=None), every, plug_in(), none))
+    assert len(found) == 1
+    assert "traced" in found[0]
+
+
+def test_a_factory_amplifier_is_looked_for_where_the_radio_goes() -> None:
+    amplifier = "whether a factory amplifier sits behind the speaker leads"
+    assert amplifier in whats(chained(seen("one"), plug_in()))
+    assert amplifier not in whats(chained(seen("one"), tee(), job=Job("keep it and amplify")))
+    assert amplifier not in whats(chained(seen("one")))
+
+
+def test_a_plug_that_nothing_goes_into_is_named() -> None:
+    both = (connector("round"), seen("one", job="j"), seen("two", "round", job="j"))
+    assert "nothing goes into The round" in whats(chained(*both, plug_in()))
+    assert "nothing goes into The square" not in whats(chained(*both, plug_in()))

@@ -1,0 +1,31 @@
+from bezelbook.reasoning.circuits.proven import NEVER, Used, proven
+from tests.reasoning.circuits.a_car import after, car, module, plug_in, tried
+
+KEY = ("adapter", "plug-in")
+
+
+def used(*records: object) -> Used:
+    return proven(car(plug_in(), *records)).get(KEY, NEVER)  # type: ignore[arg-type]
+
+
+def test_a_piece_that_a_fitted_job_names_is_proven_as_sure_as_that() -> None:
+    assert used(tried("one", adapters=["the plug-in"])) == Used("fitted", ("one",), (), ())
+    assert used(tried("one", adapters=["plug-in"], sure="dry-fitted")).sure == "dry-fitted"
+    assert used(after("one", adapters=["plug-in"])).sure == "fitted"
+    assert ("module", "box") in proven(car(module(), after("one", adapters=["box", "no such thing"])))
+
+
+def test_hearsay_another_build_and_a_comeback_prove_nothing() -> None:
+    assert used(tried("one", adapters=["plug-in"], sure="told")) == NEVER
+    assert used(tried("one", adapters=["plug-in"], splits={"build": "early"})) == NEVER
+    assert used(after("one", adapters=["plug-in"], comeback="No sound.")) == NEVER
+
+
+def test_a_car_that_may_have_been_another_build_is_named_and_proves_nothing() -> None:
+    assert used(tried("one", adapters=["plug-in"], splits={"build": "late"})) == Used(None, (), (), ("one",))
+
+
+def test_a_radio_that_did_not_go_in_proves_no_wiring() -> None:
+    assert used(tried("one", adapters=["plug-in"], verdict="does not", reason="depth")) == Used(None, (), (), ())
+    failed = tried("one", adapters=["plug-in"], verdict="does not", reason="circuit")
+    assert used(failed) == Used(None, (), ("one",), ())

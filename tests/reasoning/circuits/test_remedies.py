@@ -1,0 +1,87 @@
+import pytest
+
+from bezelbook.reasoning.circuits.jobs import Job
+from bezelbook.reasoning.circuits.remedies import Lack, lacks
+from tests.reasoning.circuits.a_car import chained, module, plug_in, seen, tee
+
+
+def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
+    chain = chained(seen("one", ground_points=["the bolt under the tray"]), *records, job=Job(job))  # type: ignore[arg-type]
+    [found] = [one for one in lacks(chain) if one.circuit == circuit]
+    return found
+
+
+BARE = plug_in("plug-in", "left front +", ways={"accessory": "not there", "ground": "not there"})
+
+
+def test_what_must_be_fed_comes_first_and_says_why() -> None:
+    found = lacks(chained(seen("one"), BARE))
+    assert [one.must for one in found] == sorted((one.must for one in found), reverse=True)
+    assert lack(BARE).why == "the The plug-in has no lead for it"
+
+
+def test_accessory_comes_from_a_box_with_its_limit_or_from_the_fuse_box_with_a_relay() -> None:
+    box = module(outputs={"accessory": {"most": "2 A"}}, needs_adapter=["other", "gone-lead"])
+    first, fuse = lack(BARE, box, plug_in("other", made_for=[])).remedies
+    assert first == "the The box, 2 A at most, with a relay for more, which wants the The other and gone lead"
+    assert "fuse box" in fuse
+    assert "relay" in fuse
+
+
+def test_an_amplifier_may_wake_from_the_signal() -> None:
+    found = lack(tee("tee", ways={"accessory": "not there"}), job="keep it and amplify")
+    assert found.remedies[-1] == "an amplifier that wakes from the signal"
+
+
+@pytest.mark.parametrize("circuit", ["park brake", "speed", "reverse"])
+def test_what_must_never_be_made_up_comes_off_the_bus_or_not_at_all(circuit: str) -> None:
+    fake = module("fake", needs=["constant"], outputs={circuit: {}})
+    assert lack(BARE, fake, circuit=circuit).remedies == (
+        "a module that reads the true signal off the bus, or go without: it is never made up",
+    )
+    true = module("true", outputs={circuit: {}})
+    assert lack(BARE, true, circuit=circuit).remedies[0] == "the The true"
+
+
+@pytest.mark.parametrize(
+    ("circuit", "words"),
+    [
+        ("constant", "from the battery"),
+        ("ground", "the bolt under the tray"),
+        ("illumination", "side lights"),
+        ("left rear +", "new leads to the speaker"),
+        ("microphone", "go without"),
+    ],
+)
+def test_every_other_circuit_has_a_remedy_of_its_own(circuit: str, words: str) -> None:
+    assert words in " ".join(lack(BARE, circuit=circuit).remedies)
+
+
+def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
+    [found] = [one for one in lacks(chained(seen("one"), BARE)) if one.circuit == "ground"]
+    assert found.remedies == ("a ground of its own: bare metal, metered to the battery",)
+
+
+def test_what_only_has_to_go_on_to_the_radio_is_metered_through() -> None:
+    found = lack(tee("tee", ways={"bus": "unknown"}), circuit="bus", job="keep it and amplify")
+    assert found.remedies == (
+        "meter it through on the bench before it goes in: what does not go through is lost to the radio",
+    )
+
+
+def test_a_box_for_another_build_is_no_remedy() -> None:
+    other = module(outputs={"accessory": {}}, made_for=["another-car"])
+    assert len(lack(BARE, other).remedies) == 1
+
+
+def test_a_box_of_its_own_for_the_wheel_is_named() -> None:
+    box = module("wheel-box", module_kind="wheel buttons", needs=["constant"], made_for=[])
+    assert lack(BARE, box, circuit="wheel buttons").remedies == (
+        "the The wheel-box",
+        "a lead that keeps it, or go without",
+    )
+    assert len(lack(BARE, box, circuit="camera").remedies) == 1
+
+
+def test_without_a_chain_nothing_is_lacking() -> None:
+    assert lacks(chained()) == ()

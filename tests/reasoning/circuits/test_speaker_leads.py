@@ -1,0 +1,41 @@
+from typing import Any
+
+from bezelbook.reasoning.circuits.speaker_leads import SpeakerLead, speaker_lead
+from tests.reasoning.circuits.a_car import DOOR, car, metered, plug_in, seen
+
+ENDS = {"a": {"connector": "square", "side": "unit side"}, "b": {"ends_in": "blades", "polarity_mark": "wide is plus"}}
+
+
+def lead(name: str = "lead", *circuits: str, **content: Any) -> Any:
+    return plug_in(
+        name,
+        *(circuits or ("left front +", "left front -")),
+        **({"adapter_kind": "speaker lead", "ends": ENDS} | content),
+    )
+
+
+def found(*records: Any) -> SpeakerLead:
+    return speaker_lead(car(*records, place=DOOR))
+
+
+def test_a_lead_that_takes_the_plug_and_carries_plus_and_minus_fits() -> None:
+    one = found(metered("one", (1, "left front +"), place=DOOR), lead())
+    assert ([adapter.id for adapter in one.adapters], one.unknown) == (["lead"], ())
+
+
+def test_half_a_pair_another_plug_or_another_sort_does_not() -> None:
+    half = lead("half", "left front +")
+    other = lead("other", ends={"a": {"connector": "round", "side": "unit side"}})
+    wrong_half = lead("wrong-half", ends={"a": {"connector": "square", "side": "vehicle side"}})
+    assert found(seen("one", place=DOOR), half, other, wrong_half, lead("sort", adapter_kind="T")).adapters == ()
+
+
+def test_what_is_not_known_of_plug_and_polarity_is_said() -> None:
+    assert [one.what for one in found().unknown] == ["which plug the speaker has"]
+    bare = lead("bare", ends=ENDS | {"b": {"ends_in": "blades"}})
+    assert [one.what for one in found(seen("one", place=DOOR), bare).unknown] == [
+        "which cavity is plus",
+        "which lead of the The bare is plus",
+    ]
+    told = found(metered("one", (1, "left front +"), place=DOOR, sure="told"))
+    assert "which cavity is plus" in [one.what for one in told.unknown]
