@@ -9,7 +9,23 @@ from tests.simulator.meeting import deep_room, front_room
 from tests.simulator.saying import in_mm
 
 # How far beside the edge a made-up size lies, in nanometres.
-BESIDE = (0, 100, -100, MM // 10, -MM // 10, MM // 2, -MM // 2, MM, -MM, 3 * MM, -3 * MM, 8 * MM, -8 * MM, 25 * MM, -25 * MM)
+BESIDE = (
+    0,
+    100,
+    -100,
+    MM // 10,
+    -MM // 10,
+    MM // 2,
+    -MM // 2,
+    MM,
+    -MM,
+    3 * MM,
+    -3 * MM,
+    8 * MM,
+    -8 * MM,
+    25 * MM,
+    -25 * MM,
+)
 TYPED = ("width", "height", "depth", "plug")
 
 
@@ -102,7 +118,18 @@ def near_the_edge(dice: Random, world: World, platform: Platform, opening: Openi
     plugs_on = dice.random() < 0.6
     knows_exit = "plug" in typed and dice.random() < 0.7
     return Ask(
-        platform, opening.place, cars, known, year, kits, cut, loom, plugs_on, unit, typed, exit_ if knows_exit else None
+        platform,
+        opening.place,
+        cars,
+        known,
+        year,
+        kits,
+        cut,
+        loom,
+        plugs_on,
+        unit,
+        typed,
+        exit_ if knows_exit else None,
     )
 
 

@@ -30,7 +30,9 @@ def other_verdict(content: Content) -> Content:
     """What went in did not, and the other way round."""
     turned = {"goes in": "does not", "does not": "goes in"}.get(str(content.get("verdict")))
     about_it = ("reason", "where", "hit", "short_by", "to_spare")
-    return {key: said for key, said in content.items() if key not in about_it} | {"verdict": turned} if turned else content
+    return (
+        {key: said for key, said in content.items() if key not in about_it} | {"verdict": turned} if turned else content
+    )
 
 
 HONEST = Regime("honest")

@@ -56,7 +56,9 @@ def replaced(dice: Random, notes: list[Note]) -> Note:
 
 
 def same_place(one: Note, other: Note) -> bool:
-    return all(one.content.get(key) == other.content.get(key) for key in ("vehicle", "place")) and "place" in one.content
+    return (
+        all(one.content.get(key) == other.content.get(key) for key in ("vehicle", "place")) and "place" in one.content
+    )
 
 
 def mistyped(dice: Random, job: Job, note: Note) -> Note:
@@ -77,5 +79,3 @@ def mistypeable(note: Note) -> Iterator[tuple[dict[str, object], list[object]]]:
         plain = str(one["reads"]).removesuffix(" mm")
         if one["of"] in ("depth", "width", "height") and plain.replace(".", "", 1).isdigit() and float(plain) < 250:
             yield one, [other for other in readings if other is not one]
-
-

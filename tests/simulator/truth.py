@@ -55,5 +55,3 @@ def mountings(world: World, ask: Ask, said: Sequence[Sequence[str]]) -> list[tup
         return [ask.kits]
     named = {kit.name: kit for kit in world.kits}
     return [tuple(named[name] for name in names) for names in said]
-
-

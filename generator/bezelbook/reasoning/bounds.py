@@ -127,21 +127,19 @@ class Search:
     eager: bool = False
     spent: int = field(default=0)
 
-    def leaves(self, constraints: Iterable[Constraint]) -> Iterator[Leaf]:
-        """The least solution of each consistent way through the choices, lazily.
+    def leaves(self, constraints: Iterable[Constraint], start: Leaf | None = None) -> Iterator[Leaf]:
+        """The least solution of each consistent way through the choices, lazily; `start` holds bounds to add these to.
 
         A choice is made only where the least solution so far breaks it, so the smallest value of any number over
         all leaves is the smallest it can have at all. When the budget runs out, what is left counts as consistent.
         """
-        branch = Leaf({}, {}, [], [])
-        # What ties numbers together first, then the highest floors: what is lower lifts nothing any more.
-        rises = sorted(_sorted_into(branch, constraints), key=lambda rise: (rise.under is None, -rise.by))
-        if _raise(branch, rises):
+        branch = before_choices(constraints, start)
+        if branch:
             yield from self._explore(branch)
 
-    def consistent(self, constraints: Iterable[Constraint]) -> bool:
-        """Whether any numbers satisfy all the constraints; never a false no."""
-        return next(self.leaves(constraints), None) is not None
+    def consistent(self, constraints: Iterable[Constraint], start: Leaf | None = None) -> bool:
+        """Whether any numbers satisfy all the constraints, and those of `start`; never a false no."""
+        return next(self.leaves(constraints, start), None) is not None
 
     def _explore(self, branch: Leaf) -> Iterator[Leaf]:
         self.spent += 1
@@ -159,6 +157,14 @@ class Search:
             following.eithers.extend(case.eithers)
             if _raise(following, case.rises):
                 yield from self._explore(following)
+
+
+def before_choices(constraints: Iterable[Constraint], start: Leaf | None = None) -> Leaf | None:
+    """The least solution before any choice is made, for many searches to start from; None when there is none."""
+    branch = start.copy() if start else Leaf({}, {}, [], [])
+    # What ties numbers together first, then the highest floors: what is lower lifts nothing any more.
+    rises = sorted(_sorted_into(branch, constraints), key=lambda rise: (rise.under is None, -rise.by))
+    return branch if _raise(branch, rises) else None
 
 
 def _sorted_into(branch: Leaf, constraints: Iterable[Constraint]) -> list[Rise]:

@@ -1,13 +1,13 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, nearest, numbers_of
-from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, before_choices, nearest, numbers_of
+from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.exits import Exits, affordable, every_exit, may_leave
@@ -18,6 +18,8 @@ from bezelbook.reasoning.needs import NEEDS, Need, Needs
 from bezelbook.reasoning.told import Told
 
 Outlook = Literal["always", "never", "open"]
+# How many starting points for questions are kept; each is worked out again when it is wanted again.
+MOST_STARTS = 200
 
 
 @dataclass(frozen=True)
@@ -92,19 +94,41 @@ class Rooms:
         for one in self.notes:
             yield from self._told.claim(one, varying, exits or {}, split=split)
 
-    def _system(
-        self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits | None
-    ) -> list[Constraint]:
-        """All bounds: the notes', the question's, and the structure between every number that occurs in them."""
+    @cached_property
+    def _starts(self) -> dict[Hashable, Leaf | None]:
+        return {}
+
+    def _start(self, needs: Needs | None, setting: Setting | None, exits: Exits | None) -> Leaf | None:
+        """The notes' bounds, with every number that a question in this setting could ask about, not yet chosen among.
+
+        Many questions start from the same; None when not even these bounds can be satisfied.
+        """
         varying = self._varying | self._shared(needs)
-        constraints = [*self._claims(varying, exits), *self.assumed, *extra]
+        place = (setting.build, setting.stack.key, setting.cut, setting.loom) if setting else None
+        key = (place, varying, None if exits is None else tuple(exits.items()))
+        if key not in self._starts:
+            if len(self._starts) >= MOST_STARTS:
+                self._starts.clear()
+            self._starts[key] = before_choices(self._system(varying, setting, exits))
+        return self._starts[key]
+
+    def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
+        """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
+        met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
+        constraints = [*self._claims(varying, exits), *self.assumed, *met]
         vary = tuple(self.parts[key] for key in sorted(varying))
-        return [*constraints, *structure(set(_cells(constraints)), self._stacks(stacks), vary)]
+        stacks = self._stacks((setting.stack,) if setting else ())
+        return [*constraints, *structure(set(_cells(constraints)), stacks, vary)]
+
+    def _agrees(self, extra: Iterable[Constraint], needs: Needs | None, setting: Setting | None, exits: Exits) -> bool:
+        """Whether some room that agrees with the notes satisfies these bounds as well."""
+        start = self._start(needs, setting, exits)
+        return start is not None and Search().consistent(extra, start)
 
     @cached_property
     def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
-        return any(Search().consistent(self._system((), None, (), exits)) for exits in self._exits(None, None))
+        return any(self._agrees((), None, None, exits) for exits in self._exits(None, None))
 
     def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
@@ -115,7 +139,7 @@ class Rooms:
 
     def _falls_short(self, needs: Needs, setting: Setting, wanted: Sequence[Demand], exits: Exits) -> bool:
         bound = misfit(wanted, needs, self._shared(needs))
-        return not bound or Search().consistent(self._system(bound, needs, (setting.stack,), exits))
+        return not bound or self._agrees(bound, needs, setting, exits)
 
     def takes(self, needs: Needs, setting: Setting) -> bool:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
@@ -123,7 +147,7 @@ class Rooms:
         for exits in self._exits(needs, setting):
             ways = [(*sure, one) for one in plug if may_leave(one, needs, exits)] if plug else [sure]
             extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
-            if Search().consistent(self._system(extra, needs, (setting.stack,), exits)):
+            if self._agrees(extra, needs, setting, exits):
                 return True
         return False
 
@@ -132,12 +156,11 @@ class Rooms:
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
         return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
 
-    def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, tied to these cells; eager ones are tried out for every exit."""
-        named = [Rise(cell, None, 0) for cell in cells]  # which holds of every room
+    def leaves(self, setting: Setting, *, eager: bool = False) -> list[Leaf]:
+        """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
         ways = self._exits(None, None) if eager else (None,)
-        systems = (self._system(named, None, (setting.stack,), exits) for exits in ways)
-        return [leaf for system in systems for leaf in Search(eager=eager).leaves(system)]
+        starts = (self._start(None, setting, exits) for exits in ways)
+        return [leaf for start in starts if start for leaf in Search(eager=eager).leaves((), start)]
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -232,7 +255,7 @@ class RoomSpan:
 
 def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
     """The room that each demand meets, over every room that agrees with the notes."""
-    leaves = rooms.leaves(setting, [demand.cell for demand in wanted])
+    leaves = rooms.leaves(setting)
     return tuple(_span(leaves, demand) for demand in wanted)
 
 
