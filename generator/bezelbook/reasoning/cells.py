@@ -71,6 +71,11 @@ class Setting(NamedTuple):
     loom: Loom
     plugs_on: bool
 
+    @property
+    def meets(self) -> tuple[Build, tuple[str, ...], str, Loom]:
+        """All of it that tells which numbers are met there."""
+        return self.build, self.stack.key, self.cut, self.loom
+
 
 class Frame(NamedTuple):
     """One place of one vehicle, with the builds that make a difference to its room.

@@ -1,7 +1,6 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections import Counter
-from collections.abc import Hashable, Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
@@ -10,12 +9,13 @@ from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, bef
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
-from bezelbook.reasoning.exits import Exits, affordable, every_exit, may_leave
-from bezelbook.reasoning.extremes import ceiling, lowest
+from bezelbook.reasoning.exits import Exits, may_leave
+from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
 from bezelbook.reasoning.told import Told
+from bezelbook.reasoning.tried import TriedThings
 
 Outlook = Literal["always", "never", "open"]
 # How many starting points for questions are kept; each is worked out again when it is wanted again.
@@ -41,58 +41,24 @@ class Rooms:
         return self.told or Told(self.frame)
 
     @cached_property
-    def _tried(self) -> dict[Standing, Needs]:
-        return {one: needs for one in self.notes if (needs := self._told.needs(one))}
-
-    @cached_property
-    def parts(self) -> dict[str, Needs]:
-        """What was tried, by key."""
-        return {needs.key: needs for needs in self._tried.values()}
+    def _tried(self) -> TriedThings:
+        return TriedThings(self.notes, self._told)
 
     def key_of(self, one: Standing) -> str | None:
         """Whose sizes a note is about; None for a reading."""
-        return self._tried[one].key if one in self._tried else None
-
-    @cached_property
-    def _varying(self) -> frozenset[str]:
-        """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
-        said = {(needs.key, one.says) for one, needs in self._tried.items() if not needs.exact}
-        return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
-
-    @cached_property
-    def _leaving(self) -> tuple[str, ...]:
-        """The parts of which nobody said where the plug leaves, though it matters twice, and once to a no."""
-        plugged = [(one, needs) for one, needs in self._tried.items() if one.plugs_on and one.stack is not None]
-        said = [(needs.key, one.says) for one, needs in plugged if needs.exit is None]
-        keys = Counter(key for key, _ in said)
-        return tuple(sorted(key for key, times in keys.items() if times > 1 and (key, "does not") in said))
-
-    def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
-        """Every way in which the plugs of the part asked about, and of those parts, may leave."""
-        through: dict[str, list[Stack]] = {}
-        if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
-            through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
-        for key in self._leaving:
-            through.setdefault(key, self._fitted_through(key))
-        return every_exit(affordable(through, len(self.notes)))
-
-    @cached_property
-    def _tries_exits(self) -> bool:
-        """Whether it can be tried out where the plugs of all that went in may have left."""
-        yeses = {needs.key for one, needs in self._tried.items() if one.says == "goes in" and needs.exit is None}
-        through = {key: stacks for key in sorted(yeses) if (stacks := self._fitted_through(key))}
-        return len(affordable(through, 1)) == len(through)
-
-    def _fitted_through(self, key: str) -> list[Stack]:
-        return [one.stack for one, needs in self._tried.items() if needs.key == key and one.stack is not None]
+        return self._tried.key_of(one)
 
     def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
         return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
 
     def _claims(self, varying: frozenset[str], exits: Exits | None) -> Iterator[Constraint]:
-        split = exits is not None and self._tries_exits
+        split = exits is not None and self._tried.tries_exits
         for one in self.notes:
             yield from self._told.claim(one, varying, exits or {}, split=split)
+
+    @cached_property
+    def _ends(self) -> dict[Hashable, Mapping[Cell, Ends]]:
+        return {}
 
     @cached_property
     def _starts(self) -> dict[Hashable, Leaf | None]:
@@ -103,9 +69,8 @@ class Rooms:
 
         Many questions start from the same; None when not even these bounds can be satisfied.
         """
-        varying = self._varying | self._shared(needs)
-        place = (setting.build, setting.stack.key, setting.cut, setting.loom) if setting else None
-        key = (place, varying, None if exits is None else tuple(exits.items()))
+        varying = self._tried.varying | self._shared(needs)
+        key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
         if key not in self._starts:
             if len(self._starts) >= MOST_STARTS:
                 self._starts.clear()
@@ -116,7 +81,7 @@ class Rooms:
         """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
         met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
         constraints = [*self._claims(varying, exits), *self.assumed, *met]
-        vary = tuple(self.parts[key] for key in sorted(varying))
+        vary = tuple(self._tried.parts[key] for key in sorted(varying))
         stacks = self._stacks((setting.stack,) if setting else ())
         return [*constraints, *structure(set(_cells(constraints)), stacks, vary)]
 
@@ -128,13 +93,13 @@ class Rooms:
     @cached_property
     def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
-        return any(self._agrees((), None, None, exits) for exits in self._exits(None, None))
+        return any(self._agrees((), None, None, exits) for exits in self._tried.exits(None, None))
 
     def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
         return any(
             self._falls_short(needs, setting, [one for one in wanted if may_leave(one, needs, exits)], exits)
-            for exits in self._exits(needs, setting)
+            for exits in self._tried.exits(needs, setting)
         )
 
     def _falls_short(self, needs: Needs, setting: Setting, wanted: Sequence[Demand], exits: Exits) -> bool:
@@ -144,7 +109,7 @@ class Rooms:
     def takes(self, needs: Needs, setting: Setting) -> bool:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
         sure, plug = demands(self.frame, needs, setting)
-        for exits in self._exits(needs, setting):
+        for exits in self._tried.exits(needs, setting):
             ways = [(*sure, one) for one in plug if may_leave(one, needs, exits)] if plug else [sure]
             extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
             if self._agrees(extra, needs, setting, exits):
@@ -154,13 +119,19 @@ class Rooms:
     def _shared(self, needs: Needs | None) -> frozenset[str]:
         """The parts whose sizes a question shares with the notes, so that they count as the same thing there."""
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
-        return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
+        return frozenset(key for key in keys if key in self._tried.parts and not self._tried.parts[key].exact)
 
     def leaves(self, setting: Setting, *, eager: bool = False) -> list[Leaf]:
         """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
-        ways = self._exits(None, None) if eager else (None,)
+        ways = self._tried.exits(None, None) if eager else (None,)
         starts = (self._start(None, setting, exits) for exits in ways)
         return [leaf for start in starts if start for leaf in Search(eager=eager).leaves((), start)]
+
+    def ends(self, setting: Setting) -> Mapping[Cell, Ends]:
+        """How small and how large each number can be that a setting meets."""
+        if setting.meets not in self._ends:
+            self._ends[setting.meets] = ends_of(self.leaves(setting), cells_met(setting))
+        return self._ends[setting.meets]
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -172,10 +143,18 @@ class Rooms:
 
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
+        return self._fitted
+
+    @cached_property
+    def _fitted(self) -> "Rooms":
         return Rooms(self.frame, tuple(one.without_gap for one in self.notes if one.says == "goes in"))
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
+        return self._measured
+
+    @cached_property
+    def _measured(self) -> "Rooms":
         return self.agreeing(one for one in self.notes if one.says == "reading" or one.has_gap)
 
 
@@ -255,15 +234,13 @@ class RoomSpan:
 
 def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
     """The room that each demand meets, over every room that agrees with the notes."""
-    leaves = rooms.leaves(setting)
-    return tuple(_span(leaves, demand) for demand in wanted)
+    ends = rooms.ends(setting)
+    return tuple(_span(ends[demand.cell], demand.shift) for demand in wanted)
 
 
-def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
-    tops = [ceiling(leaf, demand.cell) for leaf in leaves]
-    known = [top for top in tops if top is not None]
-    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
+def _span(ends: Ends, shift: int) -> RoomSpan:
+    least, most = ends
+    return RoomSpan(nearest(least) + shift, None if most is None else nearest(most) + shift)
 
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:
