@@ -3,11 +3,17 @@
 from collections import Counter as Tally
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from functools import cached_property
 from pathlib import Path
 from random import Random
 from tempfile import TemporaryDirectory
 
 from bezelbook.pipeline import Counter, open_book
+from bezelbook.reasoning.answer import place_of
+from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.question import Question, asked
+from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.verdict import settled, viable
 from tests.simulator.book import write_book
 from tests.simulator.box_world import World
 from tests.simulator.draw_world import draw_world
@@ -18,6 +24,7 @@ from tests.simulator.shop_years import notes_of
 from tests.simulator.truth import mountings, outcomes
 
 FIRM = ("goes in", "does not")
+SETTLED = (*FIRM, "argued over")
 
 
 @dataclass(frozen=True)
@@ -40,12 +47,32 @@ class Made:
     notes: tuple[Note, ...]
     counter: Counter
 
-    def wrong(self, ask: Ask) -> tuple[str, Wrong | None]:
-        """The verdict to a question, and what is wrong with it if it is firm and not true."""
+    @cached_property
+    def _places(self) -> dict[tuple[str, str], Place]:
+        return {}
+
+    def in_full(self, ask: Ask) -> tuple[str, list[list[str]]]:
+        """The verdict in the whole answer to a question, and the mountings that it speaks of."""
         answer = self.counter.ask(ask.plain())
-        verdict: str = answer["verdict"]
-        true = {verdict} if verdict not in FIRM else outcomes(ask, mountings(self.world, ask, answer["for"]["mounts"]))
-        return verdict, None if true == {verdict} else Wrong(self.seed, ask, verdict, self.world, self.notes)
+        return answer["verdict"], answer["for"]["mounts"]
+
+    def settled(self, ask: Ask) -> tuple[str | None, list[list[str]]]:
+        """The same, as far as the notes settle it: None is any verdict that is not firm and about which nobody argues."""
+        question = read_question(self.counter.base, ask.plain()).read
+        if not isinstance(question, Question):
+            raise TypeError(f"plain data is never asked back about: {question}")
+        key = (question.vehicle, question.place)
+        if key not in self._places:
+            self._places[key] = place_of(self.counter.base, *key)
+        place = self._places[key]
+        resolved = viable(place, asked(place.frame, place.evidence, question))
+        return settled(place, resolved), [list(stack.key) for stack in resolved.stacks]
+
+    def wrong(self, ask: Ask, verdict: str | None, mounts: list[list[str]]) -> Wrong | None:
+        """What is wrong with a verdict, if it is firm and not true."""
+        if verdict not in FIRM or outcomes(ask, mountings(self.world, ask, mounts)) == {verdict}:
+            return None
+        return Wrong(self.seed, ask, verdict, self.world, self.notes)
 
 
 def make(seed: str, regime: Regime, notes: int) -> Made:
@@ -75,13 +102,23 @@ def asks(made: Made, near: int) -> Iterator[Ask]:
             yield from (near_the_edge(dice, made.world, platform, opening) for _ in range(near))
 
 
-def tried_out(made: Made, near: int) -> tuple[Tally[str], list[Wrong]]:
-    """How often each verdict was given, and the firm ones that are wrong."""
+def tried_out(made: Made, near: int, whole: int) -> tuple[Tally[str], list[Wrong]]:
+    """How often each verdict was given, and the firm ones that are wrong; each `whole`th is answered in full as well."""
     tally: Tally[str] = Tally()
     wrong = []
-    for ask in asks(made, near):
-        verdict, fault = made.wrong(ask)
-        tally[verdict] += 1
+    for number, ask in enumerate(asks(made, near)):
+        verdict, mounts = made.settled(ask)
+        tally[verdict or "open"] += 1
+        fault = made.wrong(ask, verdict, mounts)
         if fault:
             wrong.append(fault)
+        if number % whole == whole - 1:
+            same_in_full(made, ask, verdict, mounts)
     return tally, wrong
+
+
+def same_in_full(made: Made, ask: Ask, verdict: str | None, mounts: list[list[str]]) -> None:
+    """What is said at the counter is what was settled."""
+    said, about = made.in_full(ask)
+    if (said if said in SETTLED else None, about) != (verdict, mounts):
+        raise ValueError(f"{made.seed}: {said} about {about} in full, {verdict} about {mounts} in short: {ask.plain()}")
