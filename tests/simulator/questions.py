@@ -115,7 +115,7 @@ def near_the_edge(dice: Random, world: World, platform: Platform, opening: Openi
     edges["plug"] = deep_room(room, through, exit_) - edges["depth"]
     typed = {size: (beside(dice, edges[size]), dice.choice((0, 0, 0, MM))) for size in asked_sizes(dice)}
     kits = through if dice.random() < 0.85 else None
-    plugs_on = dice.random() < 0.6
+    plugs_on = dice.random() < (0.6 if "plug" in typed else 0.1)
     knows_exit = "plug" in typed and dice.random() < 0.7
     return Ask(
         platform,

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, before_choices, nearest, numbers_of
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, nearest, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
@@ -14,6 +14,7 @@ from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
+from bezelbook.reasoning.start import Start
 from bezelbook.reasoning.told import Told
 from bezelbook.reasoning.tried import TriedThings
 
@@ -61,20 +62,17 @@ class Rooms:
         return {}
 
     @cached_property
-    def _starts(self) -> dict[Hashable, Leaf | None]:
+    def _starts(self) -> dict[Hashable, Start]:
         return {}
 
-    def _start(self, needs: Needs | None, setting: Setting | None, exits: Exits | None) -> Leaf | None:
-        """The notes' bounds, with every number that a question in this setting could ask about, not yet chosen among.
-
-        Many questions start from the same; None when not even these bounds can be satisfied.
-        """
+    def _start(self, needs: Needs | None, setting: Setting | None, exits: Exits | None) -> Start:
+        """The notes' bounds, with every number that a question in this setting could ask about."""
         varying = self._tried.varying | self._shared(needs)
         key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
         if key not in self._starts:
             if len(self._starts) >= MOST_STARTS:
                 self._starts.clear()
-            self._starts[key] = before_choices(self._system(varying, setting, exits))
+            self._starts[key] = Start(self._system(varying, setting, exits))
         return self._starts[key]
 
     def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
@@ -87,8 +85,7 @@ class Rooms:
 
     def _agrees(self, extra: Iterable[Constraint], needs: Needs | None, setting: Setting | None, exits: Exits) -> bool:
         """Whether some room that agrees with the notes satisfies these bounds as well."""
-        start = self._start(needs, setting, exits)
-        return start is not None and Search().consistent(extra, start)
+        return self._start(needs, setting, exits).agrees(extra)
 
     @cached_property
     def possible(self) -> bool:
@@ -125,7 +122,7 @@ class Rooms:
         """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
         ways = self._tried.exits(None, None) if eager else (None,)
         starts = (self._start(None, setting, exits) for exits in ways)
-        return [leaf for start in starts if start for leaf in Search(eager=eager).leaves((), start)]
+        return [leaf for start in starts for leaf in start.leaves(eager=eager)]
 
     def ends(self, setting: Setting) -> Mapping[Cell, Ends]:
         """How small and how large each number can be that a setting meets."""
