@@ -11,7 +11,9 @@ def things(*records: Record) -> TriedThings:
 
 
 def test_every_note_is_about_one_thing_and_a_reading_about_none() -> None:
-    at = place(book(unit(), tried("one"), tried("other", what="some box"), measured("wire", reading("depth", "200 mm"))))
+    at = place(
+        book(unit(), tried("one"), tried("other", what="some box"), measured("wire", reading("depth", "200 mm")))
+    )
     found = TriedThings(at.all_notes.notes, at.all_notes._told)
     assert [found.key_of(one) for one in at.all_notes.notes] == ["head_unit:box", "note:other", None]
     assert set(found.parts) == {"head_unit:box", "note:other"}
