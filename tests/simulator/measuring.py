@@ -13,34 +13,35 @@ FRONT_TOOLS = ("caliper", "caliper", "tape", "template")
 
 
 def measured(dice: Random, world: World, job: Job) -> Content:
-    """One to five readings, from a face that is mostly the right one."""
-    readings = []
-    for _ in range(dice.randint(1, 5)):
-        front = dice.random() < 0.3
-        readings.append(front_reading(dice, world, job) if front else deep_reading(dice, world, job))
+    """One to five readings, or by somebody careful all there is to read; from a face that is mostly the right one."""
+    fronts = [size for size in FRONT if front_room(job.room, job.kits, size) is not None]
+    spots = [*fronts, *NINTHS]
+    if dice.random() > job.installer.care * 0.4:
+        spots = [dice.choice(fronts if dice.random() < 0.3 else NINTHS) for _ in range(dice.randint(1, 5))]
+    readings = [
+        front_reading(dice, world, job, spot) if spot in fronts else deep_reading(dice, world, job, spot)
+        for spot in spots
+    ]
     return {"form": "measured", **state_of(dice, job, defaults=True), "readings": readings}
 
 
-def front_reading(dice: Random, world: World, job: Job) -> Content:
+def front_reading(dice: Random, world: World, job: Job, size: str) -> Content:
     """A width or height, of the hole that the thing would meet."""
-    clear = {size: room for size in FRONT if (room := front_room(job.room, job.kits, size)) is not None}
-    size = dice.choice(tuple(clear))
-    tool = dice.choice(FRONT_TOOLS)
-    return {"of": size, **reading(dice, world, job, (clear[size],), tool)}
+    clear = front_room(job.room, job.kits, size) or 0
+    return {"of": size, **reading(dice, world, job, (clear,), dice.choice(FRONT_TOOLS))}
 
 
-def deep_reading(dice: Random, world: World, job: Job) -> Content:
+def deep_reading(dice: Random, world: World, job: Job, first: str) -> Content:
     """A depth at one ninth or at several that are nearly alike, from the sub-dash face or from the kit's seat."""
     seat = bool(job.kits) and dice.random() < 0.4
     depths = {ninth: deep_room(job.room, job.kits if seat else (), ninth) for ninth in NINTHS}
-    first = dice.choice(NINTHS)
     alike = [ninth for ninth in NINTHS if abs(depths[ninth] - depths[first]) < MM // 8]
-    zones = alike if dice.random() < 0.5 else [first]
+    zones = alike if dice.random() < 0.3 else [first]
     true = tuple(depths[ninth] for ninth in zones)
     found: Content = {"of": "depth", **reading(dice, world, job, true, dice.choice(DEEP_TOOLS))}
     if not job.installer.leaves_blank(dice):
         found["zones"] = "all" if len(zones) == len(NINTHS) else zones
-    if dice.random() < 0.06:
+    if dice.random() < 0.03:
         return found | other_face(dice, depths[first])
     return found | {"datum": "kit seat" if seat else "sub-dash face"}
 
