@@ -1,4 +1,4 @@
-"""Prints how long reading, checking and answering take, as ratios, and whether any answer was wrong; a seed may follow."""
+"""Prints how long reading, checking and answering take, as ratios, and whether any firm answer was wrong."""
 
 import random
 import sys

@@ -38,8 +38,8 @@ def ordered_rooms(world: World) -> Iterator[tuple[str, str]]:
     for build, (mean, roomy) in product(world.builds, pairs):
         for ninth in world.ninths:
             yield deep_room(ninth, (build, *mean)), deep_room(ninth, (build, *roomy))
-        for size in world.front if mean[0] != roomy[0] else ():
-            yield front_room(size, (build, *mean)), front_room(size, (build, *roomy))
+        for side in world.front if mean[0] != roomy[0] else ():
+            yield front_room(side, (build, *mean)), front_room(side, (build, *roomy))
 
 
 def no_roomier(mean: tuple[str, str], roomy: tuple[str, str]) -> bool:

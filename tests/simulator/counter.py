@@ -57,7 +57,7 @@ class Made:
         return answer["verdict"], answer["for"]["mounts"]
 
     def settled(self, ask: Ask) -> tuple[str | None, list[list[str]]]:
-        """The same, as far as the notes settle it: None is any verdict that is not firm and about which nobody argues."""
+        """The same, as far as the notes settle it: None is any verdict but a firm one and one that is argued over."""
         question = read_question(self.counter.base, ask.plain()).read
         if not isinstance(question, Question):
             raise TypeError(f"plain data is never asked back about: {question}")
@@ -77,7 +77,7 @@ class Made:
 
 def make(seed: str, regime: Regime, notes: int) -> Made:
     """The book of a seed, always the same."""
-    dice = Random(seed)  # noqa: S311 - made-up worlds need no cryptography
+    dice = Random(seed)
     world = draw_world(dice)
     return make_of(seed, world, notes_of(dice, world, regime, notes))
 
@@ -95,7 +95,7 @@ def make_of(seed: str, world: World, notes: Iterable[Note]) -> Made:
 
 def asks(made: Made, near: int) -> Iterator[Ask]:
     """All published questions of a book, and so many made-up bodies for each opening."""
-    dice = Random(f"{made.seed} asks")  # noqa: S311 - see above
+    dice = Random(f"{made.seed} asks")
     for platform in made.world.platforms:
         for opening in platform.openings:
             yield from published(dice, made.world, platform, opening)
@@ -103,7 +103,7 @@ def asks(made: Made, near: int) -> Iterator[Ask]:
 
 
 def tried_out(made: Made, near: int, whole: int) -> tuple[Tally[str], list[Wrong]]:
-    """How often each verdict was given, and the firm ones that are wrong; each `whole`th is answered in full as well."""
+    """How often each verdict was given, and the firm ones that are wrong; each `whole`th is answered in full too."""
     tally: Tally[str] = Tally()
     wrong = []
     for number, ask in enumerate(asks(made, near)):

@@ -1,4 +1,4 @@
-"""What happens in the bay: a car comes, something is offered up through some kit, and the metal says what comes of it."""
+"""What happens in the bay: a car comes, something is offered up through some kit, and the metal has the last word."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass

@@ -49,7 +49,8 @@ def deep_reading(dice: Random, world: World, job: Job, first: str) -> Content:
 def other_face(dice: Random, depth: int) -> Content:
     """Measured from a face that nobody can compare with, or from one that was not written down."""
     away = depth + dice.randint(5, 40) * MM
-    return {"reads": in_mm(away)} | ({"datum": "finished bezel face"} if dice.random() < 0.5 else {})
+    found: Content = {"reads": in_mm(away)}
+    return found | ({"datum": "finished bezel face"} if dice.random() < 0.5 else {})
 
 
 def reading(dice: Random, world: World, job: Job, true: tuple[int, ...], tool: str) -> Content:
@@ -61,4 +62,5 @@ def reading(dice: Random, world: World, job: Job, true: tuple[int, ...], tool: s
     own = dice.choice((MM // 2, MM, 2 * MM, 4 * MM)) if job.installer.says_give(dice) else None
     give = own or house
     reads = read_between(dice, max(true) - give + 1, min(true) + give - 1)
-    return {"reads": f"{reads} ± {in_mm(own)}" if own else reads} | ({"tool": tool} if named else {})
+    found: Content = {"reads": f"{reads} ± {in_mm(own)}" if own else reads}
+    return found | ({"tool": tool} if named else {})

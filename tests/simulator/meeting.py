@@ -28,7 +28,7 @@ def behind(kits: Sequence[Kit]) -> tuple[str, ...]:
 
 
 def front_room(room: Room, kits: Sequence[Kit], size: str) -> int | None:
-    """The clear width or height that a thing meets: the last kit's that frames it, else the car's own, if anything's."""
+    """The clear width or height that a thing meets: that of the last kit that frames it, else the car's, if any."""
     framed = [kit.holes[size] for kit in kits if size in kit.holes]
     return framed[-1] if framed else room.sizes.get(size)
 

@@ -1,10 +1,9 @@
 """Years of work in a shop: job after job, each with the note that somebody wrote of it."""
 
-from collections.abc import Iterator
 from dataclasses import replace
 from random import Random
 
-from tests.simulator.box_world import MM, World
+from tests.simulator.box_world import World
 from tests.simulator.installers import CREW
 from tests.simulator.jobs import Job, draw_job
 from tests.simulator.measuring import measured
@@ -62,20 +61,14 @@ def same_place(one: Note, other: Note) -> bool:
 
 
 def mistyped(dice: Random, job: Job, note: Note) -> Note:
-    """A reading in centimetres that says millimetres, when nobody would take it for a length of that kind."""
-    readings = list(mistypeable(note))
-    if not readings or not job.installer.slips(dice):
+    """A reading in centimetres that says millimetres, where that is no length that an opening ever has."""
+    readings = note.content["readings"]
+    if not isinstance(readings, list) or not job.installer.slips(dice):
         return note
-    slip, others = readings[0]
-    number = str(slip["reads"]).removesuffix(" mm")
-    content = note.content | {"readings": [slip | {"reads": f"{float(number) / 10:g} mm"}, *others]}
-    return Note(note.name, content, "a slip")
-
-
-def mistypeable(note: Note) -> Iterator[tuple[dict[str, object], list[object]]]:
-    """Each reading that a tenth of would be no length of its kind, with the others."""
-    readings = note.content.get("readings")
-    for one in readings if isinstance(readings, list) else ():
+    for number, one in enumerate(readings):
         plain = str(one["reads"]).removesuffix(" mm")
         if one["of"] in ("depth", "width", "height") and plain.replace(".", "", 1).isdigit() and float(plain) < 250:
-            yield one, [other for other in readings if other is not one]
+            slip = one | {"reads": f"{float(plain) / 10:g} mm"}
+            rest = [*readings[:number], slip, *readings[number + 1 :]]
+            return Note(note.name, note.content | {"readings": rest}, "a slip")
+    return note
