@@ -134,6 +134,11 @@ class Rooms:
         """The rooms that agree with these notes instead, nothing assumed."""
         return Rooms(self.frame, tuple(notes), told=self._told)
 
+    @cached_property
+    def alone(self) -> Mapping[Standing, "Rooms"]:
+        """For each note the rooms that agree with it by itself."""
+        return {one: self.agreeing((one,)) for one in self.notes}
+
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
         return self.agreeing(one for one in self.notes if one.says in says)
