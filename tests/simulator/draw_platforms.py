@@ -70,7 +70,7 @@ def draw_opening(dice: Random, axes: Sequence[Axis], place: str) -> Opening:
     builds: list[Car] = [
         tuple(zip([axis.name for axis in bearing], values, strict=True)) for values in every_value(bearing)
     ]
-    cuts = tuple(CUTS[: dice.choice((0, 0, 1, 2))])
+    cuts = tuple(CUTS[: dice.choice((0, 1, 1, 2))])
     first = draw_room(dice, bezel=bezel)
     rooms: dict[tuple[Car, str, str], Room] = {}
     for number, build in enumerate(builds):

@@ -53,8 +53,8 @@ def draw_job(dice: Random, world: World, number: int) -> Job:
         year=dice.choice(platform.cars[car]),
         opening=opening,
         kits=draw_stack(dice, world, platform, opening),
-        cut=dice.choice((UNCUT, UNCUT, UNCUT, *opening.cuts)),
-        loom=dice.choice(("aside", "aside", "aside", "behind")),
+        cut=dice.choice((UNCUT, UNCUT, *opening.cuts)),
+        loom=dice.choice(("aside", "aside", "behind")),
         plugs_on=dice.random() < 0.75,
     )
 
