@@ -231,3 +231,12 @@ def test_what_is_assumed_counts_like_a_note() -> None:
     asked = resolved(of, sizes={"width": length("100 mm")})
     wide = Rise(RoomCell((), "nothing", None, "width"), None, exactly(100 * MM))
     assert outlook(Rooms(frame(of), (), (wide,)), asked.needs, asked.settings) == "always"
+
+
+def test_what_was_worked_out_before_may_be_forgotten_and_nothing_changes(monkeypatch: pytest.MonkeyPatch) -> None:
+    of = book(unit(), tried(), tried("no", verdict="does not", sure="dry-fitted", reason="depth", loom="behind"))
+    needs, ways = needs_of_unit(of, of.head_units["box"]), [setting(of), setting(of, loom="behind"), setting(of)]
+    remembered = [outlook(place(of).all_notes, needs, (way,)) for way in ways]
+    monkeypatch.setattr("bezelbook.reasoning.room.MOST_STARTS", 1)
+    forgetful = place(of).all_notes
+    assert [outlook(forgetful, needs, (way,)) for way in ways] == remembered == ["always", "never", "always"]
