@@ -105,8 +105,8 @@ fmt: $(READY) ## mend the style where a machine can
 	@$(RUN) -m ruff format .
 
 .PHONY: bench
-bench: $(READY) ## measure speed on a made-up book, as ratios
-	@$(RUN) -m tests.bench
+bench: $(READY) ## speeds as ratios, and made-up shops in which no firm answer may be wrong; SEED=... makes them again
+	@$(RUN) -m tests.bench $(SEED)
 
 .PHONY: fuzz
 fuzz: $(READY) ## the tests of laws, with new made-up cases and many more of them

@@ -1,5 +1,7 @@
-"""Prints how long reading, checking and answering take, against a bare YAML parse of the same bytes in the same run."""
+"""Prints how long reading, checking and answering take, as ratios, and whether any firm answer was wrong."""
 
+import random
+import sys
 import tempfile
 import time
 from collections.abc import Callable
@@ -9,7 +11,9 @@ import yaml
 
 from bezelbook.pipeline import Counter, open_book
 from bezelbook.store.book import load_book
+from tests.bench.honest_shops import lived_through
 from tests.bench.made_up_book import write_book
+from tests.bench.small_worlds import share_settled
 
 NOTES = 2000
 RUNS = 5
@@ -17,7 +21,18 @@ LATE = {"build": "late"}
 
 
 def main() -> None:
-    """Measure on a made-up book and print one line each."""
+    """Measure speeds, then live through made-up shops and small worlds, and print one line each."""
+    seed = sys.argv[1] if len(sys.argv) > 1 else str(random.SystemRandom().randrange(10**6, 10**9))
+    print(f"seed {seed}; the same again with: make bench SEED={seed}")
+    speeds()
+    for line in share_settled(int(seed)):
+        print(line, flush=True)
+    for line in lived_through(seed):
+        print(line, flush=True)
+
+
+def speeds() -> None:
+    """Time reading, checking and answering against a bare YAML parse of the same bytes in the same run."""
     with tempfile.TemporaryDirectory() as folder:
         book = Path(folder) / "kb"
         write_book(book, NOTES)

@@ -26,9 +26,9 @@ def deep_room(ninth: str, state: tuple[str, str, str]) -> str:
     return " ".join((ninth, *state))
 
 
-def wide_room(state: tuple[str, str, str]) -> str:
-    """The name of the width in one state; the loom does not matter to it."""
-    return " ".join(("width", *state[:2]))
+def front_room(size: str, state: tuple[str, str, str]) -> str:
+    """The name of the width or height in one state; the loom does not matter to it."""
+    return " ".join((size, *state[:2]))
 
 
 def ordered_rooms(world: World) -> Iterator[tuple[str, str]]:
@@ -38,8 +38,8 @@ def ordered_rooms(world: World) -> Iterator[tuple[str, str]]:
     for build, (mean, roomy) in product(world.builds, pairs):
         for ninth in world.ninths:
             yield deep_room(ninth, (build, *mean)), deep_room(ninth, (build, *roomy))
-        if world.wide and mean[0] != roomy[0]:
-            yield wide_room((build, *mean)), wide_room((build, *roomy))
+        for side in world.front if mean[0] != roomy[0] else ():
+            yield front_room(side, (build, *mean)), front_room(side, (build, *roomy))
 
 
 def no_roomier(mean: tuple[str, str], roomy: tuple[str, str]) -> bool:
@@ -64,8 +64,8 @@ def highest(world: World) -> int:
     offsets = [Size(0), *(kit.proud for kit in world.kits)]
     bend = _most(bends)
     hop = bend + _most(offsets) - min(offset.middle - offset.give for offset in offsets)
-    sizes = [size for part in world.parts for size in (part.width, part.depth) if size]
-    sizes += [kit.width for kit in world.kits if kit.width]
+    sizes = [size for part in world.parts for size in (part.width, part.height, part.depth) if size]
+    sizes += [hole for kit in world.kits for hole in kit.holes.values()]
     sizes += [ask.depth for ask in world.asks if ask.depth]
     read = [note.reads for note in world.notes if isinstance(note, Reading)]
     gaps = [note.gap for note in world.notes if isinstance(note, Tried) and note.gap]
@@ -82,10 +82,10 @@ def domains(world: World) -> dict[str, Values]:
     whole = tuple(range(top * fine + 1))
     states = [*product(world.builds, world.cuts, world.looms)]
     found = {deep_room(ninth, state): whole for ninth in world.ninths for state in states}
-    found |= {wide_room(state): whole for state in states} if world.wide else {}
+    found |= {front_room(size, state): whole for size in world.front for state in states}
     unknown = unknown_sizes(world)
     unknown |= {f"{kit.name} proud": kit.proud for kit in world.kits if kit.proud.give}
-    unknown |= {f"{kit.name} width": kit.width for kit in world.kits if kit.width and kit.width.give}
+    unknown |= {f"{kit.name} {size}": hole for kit in world.kits for size, hole in kit.holes.items() if hole.give}
     return found | {name: whole if size is None else inside(size, fine) for name, size in unknown.items()}
 
 

@@ -11,9 +11,9 @@ from functools import cached_property, reduce
 from itertools import combinations, product
 from operator import and_, or_
 
-from tests.laws.domains import deep_room, domains, fineness, ordered_rooms, wide_room
+from tests.laws.domains import deep_room, domains, fineness, front_room, ordered_rooms
 from tests.laws.grid import Amount, Grid
-from tests.laws.small_world import Ask, Kit, Reading, Size, Tried, World
+from tests.laws.small_world import FRONTS, Ask, Front, Kit, Reading, Size, Tried, World
 
 Exits = Mapping[str, str]
 Notes = tuple[Tried | Reading, ...]
@@ -120,23 +120,26 @@ class Oracle:
         """Something was cut that nobody asks about: that made room in the car, but not in the hole of a mount."""
         demands = list(self._demands(replace(made, cut="nothing"), made.build or "", exits))
         uncut_points = self.grid.everything
+        framed = self.world.kit(made.kit or "").holes
         if note.gap is not None:
-            _, _, room, (names, constant) = spot(note, demands)
+            size, _, room, (names, constant) = spot(note, demands)
             gap = gap_of(note)
+            if size in framed:
+                uncut_points &= self._within(room, (names, constant), gap)
             least_too_much = constant + (gap.middle + gap.give) * self.fine + (0 if gap.give else 1)
             uncut_points &= ~self.grid.no_smaller(room, (names, least_too_much))
         elif note.verdict == "does not":
             uncut_points = self._union(self._fails(one) for one in demands if blamed(note, one))
-        if note.verdict == "goes in" and self.world.kit(made.kit or "").width:
-            uncut_points &= self._fits(one for one in demands if one[0] == "width")
+        if note.verdict == "goes in":
+            uncut_points &= self._fits(one for one in demands if one[0] in framed)
         return uncut_points
 
     def _read(self, note: Reading, build: str) -> int:
         points = self.grid.everything
         state = (build, note.cut or "nothing", note.loom or "aside")
         kit = self.world.kit(note.kit) if note.kit else Kit("no kit")
-        rooms = [self._deep(kit, ninth, state) for ninth in note.zones]
-        for room in [self._wide(kit, state)] if note.of == "width" else rooms:
+        deep = [self._deep(kit, ninth, state) for ninth in note.zones]
+        for room in deep if note.of == "depth" else [self._front(note.of, kit, state)]:
             points &= self._within(room, ((), 0), note.reads)
         return points
 
@@ -155,7 +158,8 @@ class Oracle:
         state = (build, made.cut, made.loom)
         depth = self._amount(f"{part.name} depth", part.depth if made.depth is None else made.depth)
         bend = self._amount(f"{part.name} bend", part.bend)
-        yield "width", None, self._wide(kit, state), self._amount(f"{part.name} width", part.width)
+        for size in FRONTS:
+            yield size, None, self._front(size, kit, state), self._amount(f"{part.name} {size}", part.sizes[size])
         for ninth in self.world.ninths:
             yield "depth", ninth, self._deep(kit, ninth, state), depth
         if made.plugs == "on":
@@ -166,16 +170,16 @@ class Oracle:
         offset, moved = self._amount(f"{kit.name} proud", kit.proud)
         return (deep_room(ninth, state), *offset), moved
 
-    def _wide(self, kit: Kit, state: tuple[str, str, str]) -> Amount:
-        if kit.width is not None:
-            return self._amount(f"{kit.name} width", kit.width)
-        return (wide_room(state),), 0
+    def _front(self, size: Front, kit: Kit, state: tuple[str, str, str]) -> Amount:
+        if size in kit.holes:
+            return self._amount(f"{kit.name} {size}", kit.holes[size])
+        return (front_room(size, state),), 0
 
     def _amount(self, name: str, size: Size | None) -> Amount:
         return ((name,), 0) if size is None or size.give else ((), size.middle * self.fine)
 
     def _fits(self, demands: Iterable[Demand]) -> int:
-        return reduce(and_, (self.grid.no_smaller(room, need) for _, _, room, need in demands))
+        return reduce(and_, (self.grid.no_smaller(room, need) for _, _, room, need in demands), self.grid.everything)
 
     def _fails(self, demand: Demand) -> int:
         _, _, room, need = demand
@@ -186,7 +190,9 @@ class Oracle:
 
 
 def spot(note: Tried, demands: list[Demand]) -> Demand:
-    """The deepest thing at the ninth at which a note says by how much."""
+    """What a note that says by how much speaks of: the side it names, else the deepest thing at the ninth it names."""
+    if note.reason in FRONTS:
+        return next(one for one in demands if one[0] == note.reason)
     return next(one for one in reversed(demands) if one[1] == note.where[0])
 
 

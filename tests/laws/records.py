@@ -62,7 +62,12 @@ class Written:
             state["sizes"] = {"depth": read_quantity(self.write(ask.depth), "length")}
         if not ask.typed:
             return Question(VEHICLE, PLACE, unit=part.name, **state)
-        sizes: dict[Need, Size | None] = {"width": part.width, "depth": part.depth, "plug": part.bend}
+        sizes: dict[Need, Size | None] = {
+            "width": part.width,
+            "height": part.height,
+            "depth": part.depth,
+            "plug": part.bend,
+        }
         typed = {need: read_quantity(self.write(size), "length") for need, size in sizes.items() if size}
         return Question(VEHICLE, PLACE, sizes=typed, exit=part.exit, **state)
 
@@ -79,26 +84,26 @@ class Written:
         return state | (self._reading(note) if isinstance(note, Reading) else self._tried(note))
 
     def _kit(self, kit: Kit) -> dict[str, Any]:
-        presents = {"width": self._caliper(kit.width), "height": "1000 mm caliper", "ninths": list(self.world.ninths)}
+        presents = {size: self._caliper(hole) for size, hole in kit.holes.items()}
         return {
             "name": kit.name,
             "mount_kind": "kit",
-            "presents": {key: value for key, value in presents.items() if value is not None},
+            "presents": {**presents, "ninths": list(self.world.ninths)},
             "proud": self._caliper(kit.proud) if kit.proud != Size(0) else "flush",
         }
 
     def _part(self, part: Part) -> dict[str, Any]:
-        sizes = {"body_width": part.width, "body_depth": part.depth, "plug_and_bend": part.bend}
+        sizes = {"body_width": part.width, "body_height": part.height}
+        sizes |= {"body_depth": part.depth, "plug_and_bend": part.bend}
         written = {field: f"{self.write(size)} {self.by}" for field, size in sizes.items() if size}
         return {
             "name": part.name,
             "size_class": "single",
-            "body_height": "1 mm caliper",
             "plug_exit": part.exit,
         } | written
 
-    def _caliper(self, size: Size | None) -> str | None:
-        return None if size is None else f"{self.write(size)} caliper"
+    def _caliper(self, size: Size) -> str:
+        return f"{self.write(size)} caliper"
 
     def _reading(self, note: Reading) -> dict[str, Any]:
         datum = "kit seat" if note.kit else "sub-dash face"

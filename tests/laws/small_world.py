@@ -5,13 +5,15 @@ All lengths are in whole coarse units; the book's records use 1 mm for one unit.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, get_args
 
 from bezelbook.values.words import Ninth
 
 Verdict = Literal["goes in", "does not"]
-Reason = Literal["depth", "width", "plug"]
-Measure = Literal["depth", "width"]
+Front = Literal["width", "height"]
+Measure = Literal["depth", "width", "height"]
+Reason = Literal["depth", "width", "height", "plug"]
+FRONTS: tuple[Front, ...] = get_args(Front)
 RIB = "one rib"
 
 
@@ -29,6 +31,7 @@ class Part:
 
     name: str
     width: Size | None
+    height: Size | None
     depth: Size | None
     bend: Size | None
     exit: Ninth | None
@@ -36,21 +39,28 @@ class Part:
     @property
     def sizes(self) -> dict[str, Size | None]:
         """The sizes by name."""
-        return {"width": self.width, "depth": self.depth, "bend": self.bend}
+        return {"width": self.width, "height": self.height, "depth": self.depth, "bend": self.bend}
 
     def resized(self, sizes: Mapping[str, Size | None]) -> "Part":
         """The same part with some other sizes."""
         known = self.sizes | dict(sizes)
-        return Part(self.name, known["width"], known["depth"], known["bend"], self.exit)
+        return Part(self.name, known["width"], known["height"], known["depth"], known["bend"], self.exit)
 
 
 @dataclass(frozen=True)
 class Kit:
-    """A mount with an offset, and perhaps a hole of its own."""
+    """A mount with an offset, and perhaps a hole of its own, or one side of it."""
 
     name: str
     proud: Size = Size(0)
     width: Size | None = None
+    height: Size | None = None
+
+    @property
+    def holes(self) -> dict[Front, Size]:
+        """The sizes that it frames."""
+        sides: dict[Front, Size | None] = {"width": self.width, "height": self.height}
+        return {size: hole for size, hole in sides.items() if hole is not None}
 
 
 @dataclass(frozen=True)
@@ -104,10 +114,10 @@ class Ask:
 
 @dataclass(frozen=True)
 class World:
-    """All of it. `wide` says whether the width of the bare opening is in play; `ninths` are those behind each kit."""
+    """All of it. `front` are the sizes of the bare opening that are in play; `ninths` are those behind each kit."""
 
     ninths: tuple[Ninth, ...]
-    wide: bool
+    front: tuple[Front, ...]
     builds: tuple[str, ...]
     cuts: tuple[str, ...]
     looms: tuple[str, ...]

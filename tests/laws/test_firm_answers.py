@@ -8,8 +8,8 @@ from tests.laws.oracle import Oracle
 from tests.laws.random_worlds import world_of
 from tests.laws.records import FIRM, Written
 
-WORLDS = 3_000
-BATCH = 300
+WORLDS = 10_000
+BATCH = 500
 
 
 @pytest.mark.parametrize("first", range(0, WORLDS, BATCH))

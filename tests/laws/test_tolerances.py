@@ -8,7 +8,7 @@ from tests.laws.random_worlds import world_of
 from tests.laws.records import FIRM, Written
 from tests.laws.small_world import Part, Reading, Size, World
 
-BLANK = dict.fromkeys(("width", "depth", "bend"))
+BLANK = dict.fromkeys(("width", "height", "depth", "bend"))
 SEEDS = range(7_000, 7_400)
 
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from hypothesis import given
 
 from bezelbook.reasoning.bounds import Constraint, Either, Leaf, Rise, Search, Under
-from bezelbook.reasoning.extremes import ceiling, limit_of, lowest, tops_of
+from bezelbook.reasoning.extremes import ceiling, ends_of, limit_of, lowest, tops_of
 from tests.reasoning.systems import NUMBERS, solutions, systems
 
 
@@ -33,6 +33,15 @@ def test_no_solution_reaches_the_ceiling_of_every_leaf(system: list[Constraint])
         known = [top for top in tops if top is not None]
         if len(known) == len(tops):
             assert max(values[number] for values in found) < max(known)
+
+
+@given(systems)
+def test_the_ends_of_many_numbers_are_those_of_each(system: list[Constraint]) -> None:
+    through = leaves(system)
+    for number, (low, high) in ends_of(through, NUMBERS).items():
+        tops = [ceiling(leaf, number) for leaf in through]
+        assert low == lowest(through, number)
+        assert high == (None if None in tops else max((top for top in tops if top is not None), default=None))
 
 
 def test_the_ceiling_counts_what_a_number_lifts_with_it() -> None:

@@ -163,6 +163,19 @@ def test_sizes_typed_beside_a_thing_replace_its_own() -> None:
     assert deeper.key_of("width") == like.key
 
 
+def test_what_stands_out_behind_a_thing_stands_out_behind_a_depth_typed_beside_it() -> None:
+    like = of_unit(rear_protrusion="5 ± 1 mm caliper", plug_and_bend="32 ± 5 mm caliper")
+    deeper = needs_of_sizes(sizes(depth="150 mm"), None, like)
+    assert deeper.spans["depth"] == mm(154, 156)
+    least, most = deeper.spans["plug"].low, deeper.spans["plug"].high
+    assert (least or 0) <= 177_000_000  # a plug of 27 to 37 counts from the back plate
+    assert (most or 0) >= 187_000_000
+    plugged = needs_of_sizes(
+        sizes(depth="150 mm", plug="20 mm"), None, of_unit(rear_protrusion="5 ± 0.0001 mm caliper")
+    )
+    assert plugged.spans["plug"].high == 170_000_200  # from the back plate, so not added to what stands out there
+
+
 def test_a_plug_typed_beside_a_thing_is_not_its_own_and_neither_is_the_depth_it_adds_to() -> None:
     other = needs_of_sizes(sizes(plug="40 mm"), "left", of_unit())
     assert (other.spans["plug"], other.exit) == (mm(149, 151), "left")

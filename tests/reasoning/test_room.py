@@ -203,3 +203,24 @@ def test_what_is_assumed_counts_like_a_note() -> None:
     asked = resolved(of, sizes={"width": length("100 mm")})
     wide = Rise(RoomCell((), "nothing", None, "width"), None, exactly(100 * MM))
     assert outlook(Rooms(frame(of), (), (wide,)), asked.needs, asked.settings) == "always"
+
+
+def test_what_was_worked_out_before_may_be_forgotten_and_nothing_changes(monkeypatch: pytest.MonkeyPatch) -> None:
+    of = book(unit(), tried(), tried("no", verdict="does not", sure="dry-fitted", reason="depth", loom="behind"))
+    needs, ways = needs_of_unit(of, of.head_units["box"]), [setting(of), setting(of, loom="behind"), setting(of)]
+    remembered = [outlook(place(of).all_notes, needs, (way,)) for way in ways]
+    monkeypatch.setattr("bezelbook.reasoning.room.MOST_STARTS", 1)
+    forgetful = place(of).all_notes
+    assert [outlook(forgetful, needs, (way,)) for way in ways] == remembered == ["always", "never", "always"]
+
+
+def test_words_that_name_no_mount_need_not_mean_the_same_thing_in_two_notes() -> None:
+    hole = measured("hole", reading("width", "189 mm", tool="caliper"), mounts=["something home made"])
+    no = tried("no", mounts=["something home made"], verdict="does not", sure="dry-fitted", reason="width")
+    kit = mount("kit", presents={"width": "185 mm caliper", "height": "120 mm caliper"})
+    blank = unit(body_width=None)
+    assert seen(blank, kit, hole, no, unit="box", mounts=("kit",)) == "open"
+    # A mount with a record is one thing: there the same two notes say that the unit is wider than the kit.
+    made = [one.model_copy(update={"mounts": ("ring",)}) for one in (hole, no)]
+    ring = mount("ring", presents={"width": "189 mm caliper"})
+    assert seen(blank, kit, ring, *made, unit="box", mounts=("kit",)) == "never"

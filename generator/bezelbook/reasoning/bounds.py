@@ -78,7 +78,7 @@ Constraint = Rise | Either | OneOf
 class Leaf:
     """One way through the choices, with its least solution."""
 
-    values: dict[Number, int]
+    values: dict[Number | None, int]
     rises: dict[Number, list[Rise]]
     eithers: list[Either]
     choices: list[OneOf]
@@ -90,7 +90,7 @@ class Leaf:
 
     def at(self, number: Number | None) -> int:
         """The least value of a number; 0 for the ground and for what nothing holds up."""
-        return 0 if number is None else self.values.get(number, 0)
+        return self.values.get(number, 0)
 
     def holds(self, one: Under) -> bool:
         """Whether one option holds at the least values."""
@@ -111,7 +111,8 @@ class Leaf:
 
     def fits(self, case: Case) -> bool:
         """Whether a whole case holds at the least values."""
-        risen = all(self.at(rise.over) >= self.at(rise.under) + rise.by for rise in case.rises)
+        at = self.values.get  # as in `at`, which would be called a million times from here
+        risen = all(at(rise.over, 0) >= at(rise.under, 0) + rise.by for rise in case.rises)
         return risen and all(any(map(self.holds, either.options)) for either in case.eithers)
 
 
@@ -127,21 +128,19 @@ class Search:
     eager: bool = False
     spent: int = field(default=0)
 
-    def leaves(self, constraints: Iterable[Constraint]) -> Iterator[Leaf]:
-        """The least solution of each consistent way through the choices, lazily.
+    def leaves(self, constraints: Iterable[Constraint], start: Leaf | None = None) -> Iterator[Leaf]:
+        """The least solution of each consistent way through the choices, lazily; `start` holds bounds to add these to.
 
         A choice is made only where the least solution so far breaks it, so the smallest value of any number over
         all leaves is the smallest it can have at all. When the budget runs out, what is left counts as consistent.
         """
-        branch = Leaf({}, {}, [], [])
-        # What ties numbers together first, then the highest floors: what is lower lifts nothing any more.
-        rises = sorted(_sorted_into(branch, constraints), key=lambda rise: (rise.under is None, -rise.by))
-        if _raise(branch, rises):
+        branch = before_choices(constraints, start)
+        if branch:
             yield from self._explore(branch)
 
-    def consistent(self, constraints: Iterable[Constraint]) -> bool:
-        """Whether any numbers satisfy all the constraints; never a false no."""
-        return next(self.leaves(constraints), None) is not None
+    def consistent(self, constraints: Iterable[Constraint], start: Leaf | None = None) -> bool:
+        """Whether any numbers satisfy all the constraints, and those of `start`; never a false no."""
+        return next(self.leaves(constraints, start), None) is not None
 
     def _explore(self, branch: Leaf) -> Iterator[Leaf]:
         self.spent += 1
@@ -159,6 +158,14 @@ class Search:
             following.eithers.extend(case.eithers)
             if _raise(following, case.rises):
                 yield from self._explore(following)
+
+
+def before_choices(constraints: Iterable[Constraint], start: Leaf | None = None) -> Leaf | None:
+    """The least solution before any choice is made, for many searches to start from; None when there is none."""
+    branch = start.copy() if start else Leaf({}, {}, [], [])
+    # What ties numbers together first, then the highest floors: what is lower lifts nothing any more.
+    rises = sorted(_sorted_into(branch, constraints), key=lambda rise: (rise.under is None, -rise.by))
+    return branch if _raise(branch, rises) else None
 
 
 def _sorted_into(branch: Leaf, constraints: Iterable[Constraint]) -> list[Rise]:
@@ -213,9 +220,9 @@ def _first_broken(branch: Leaf) -> Either | OneOf | None:
 
 
 def _least_lift(branch: Leaf, choice: OneOf) -> int:
+    at = branch.values.get
     lifts = (
-        max((branch.at(rise.under) + rise.by - branch.at(rise.over) for rise in case.rises), default=0)
-        for case in choice.cases
+        max((at(rise.under, 0) + rise.by - at(rise.over, 0) for rise in case.rises), default=0) for case in choice.cases
     )
     return min(lifts, default=0)
 

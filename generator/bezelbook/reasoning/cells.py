@@ -9,10 +9,10 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import STRICT, Constraint, Either, Number, Rise, Under, exactly
 from bezelbook.reasoning.builds import Build, bearing_axes, builds
 from bezelbook.reasoning.evidence import UNCUT
-from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.mounting import HOLES, Stack
 from bezelbook.reasoning.needs import Need, Needs
 from bezelbook.values.span import Span
-from bezelbook.values.words import Ninth
+from bezelbook.values.words import NINTHS, Ninth
 
 Loom = Literal["behind", "aside"]
 
@@ -70,6 +70,11 @@ class Setting(NamedTuple):
     cut: str
     loom: Loom
     plugs_on: bool
+
+    @property
+    def meets(self) -> tuple[Build, tuple[str, ...], str, Loom]:
+        """All of it that tells which numbers are met there."""
+        return self.build, self.stack.key, self.cut, self.loom
 
 
 class Frame(NamedTuple):
@@ -133,6 +138,12 @@ def depth_cell(setting: Setting, ninth: Ninth) -> tuple[Cell, int]:
     if offset.exact and offset.low is not None:
         return room, offset.low
     return PresentedCell(setting.stack.key, room), 0
+
+
+def cells_met(setting: Setting) -> tuple[Cell, ...]:
+    """Every number that anything could meet in a setting."""
+    front = tuple(hole_cell(setting, size) for size in HOLES)
+    return front + tuple(depth_cell(setting, ninth)[0] for ninth in NINTHS)
 
 
 def _deep(need: Need, setting: Setting, ninth: Ninth) -> Demand:

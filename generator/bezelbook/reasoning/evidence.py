@@ -91,10 +91,10 @@ def standing_of(book: KnowledgeBase, vehicle: Vehicle, note: Tried | Measured) -
     every = builds(vehicle, axes)
     cars = matching(every, known) or every
     if isinstance(note, Measured):
-        bare = stack_of(book, _mounts(note) or ())
+        bare = stack_of(book, _mounts(note) or (), note.id)
         return Standing(note, "reading", cars, bare, note.cut or UNCUT, note.loom or "aside", plugs_on=False)
     mounts = _mounts(note)
-    stack = None if mounts is None else stack_of(book, mounts)
+    stack = None if mounts is None else stack_of(book, mounts, note.id)
     if note.verdict == "does not":
         return Standing(note, "does not", cars, stack, note.cut or UNCUT, note.loom or "behind", note.plugs != "off")
     plugs_on = note.plugs == "on" or (note.plugs is None and note.sure == "fitted")

@@ -1,8 +1,12 @@
 """How low and how high one number can be, once all bounds are known."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from typing import TypeVar
 
 from bezelbook.reasoning.bounds import Either, Leaf, Number, Under
+
+N = TypeVar("N", bound=Number)
+Ends = tuple[int, int | None]
 
 
 def lowest(leaves: Iterable[Leaf], number: Number) -> int:
@@ -15,8 +19,22 @@ def ceiling(leaf: Leaf, number: Number) -> int | None:
 
     Lifting the number lifts whatever it holds up, and breaks an either once all of its options are broken.
     """
+    return _ceiling(leaf, number, tops_of(leaf.eithers))
+
+
+def ends_of(leaves: Sequence[Leaf], numbers: Iterable[N]) -> dict[N, Ends]:
+    """For each number its smallest value over these leaves, and the one it stays under in all; None when none is."""
+    tops = [tops_of(leaf.eithers) for leaf in leaves]
+    found: dict[N, Ends] = {}
+    for number in numbers:
+        highest = [_ceiling(leaf, number, known) for leaf, known in zip(leaves, tops, strict=True)]
+        known = [top for top in highest if top is not None]
+        found[number] = (lowest(leaves, number), max(known) if known and len(known) == len(highest) else None)
+    return found
+
+
+def _ceiling(leaf: Leaf, number: Number, tops: Mapping[Number, int]) -> int | None:
     reached = leaf.reach(number)
-    tops = tops_of(leaf.eithers)
     breaking = (_breaks_at(leaf, reached, either, tops) for either in leaf.eithers)
     return min((at for at in breaking if at is not None), default=None)
 

@@ -42,12 +42,19 @@ class Stack:
 BARE = Stack()
 
 
-def stack_of(book: KnowledgeBase, mounts: tuple[str, ...]) -> Stack:
-    """The map of mounts named by id or by words, nearest the car first."""
+def stack_of(book: KnowledgeBase, mounts: tuple[str, ...], note: str | None = None) -> Stack:
+    """The map of mounts named by id or by words, nearest the car first.
+
+    Words that name no mount of the book need not mean the same thing in two notes, so there they are each `note`'s own.
+    """
     stack = BARE
     for words in mounts:
         mount = book.mount_named(words)
-        stack = _strange(stack, words) if mount is None else _mounted(stack, mount, book.shop.tools.bench_caliper.base)
+        stack = (
+            _strange(stack, words, note)
+            if mount is None
+            else _mounted(stack, mount, book.shop.tools.bench_caliper.base)
+        )
     return stack
 
 
@@ -74,10 +81,11 @@ def offset_of(mount: Mount, house: int) -> Span:
     return UNKNOWN if mount.thickness is None else span_of_mount(mount.thickness, house)
 
 
-def _strange(stack: Stack, words: str) -> Stack:
-    key = f'"{folded(words)}"'
+def _strange(stack: Stack, words: str, note: str | None) -> Stack:
+    name = f'"{folded(words)}"'
+    key = f"{name} in {note}" if note else name
     holes = dict.fromkeys(HOLES, (key, UNKNOWN))
-    return Stack((*stack.key, key), (*stack.names, key), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
+    return Stack((*stack.key, key), (*stack.names, name), UNKNOWN, holes, stack.ninths, (*stack.strange, words))
 
 
 def span_of_mount(size: Quantity, house: int) -> Span:

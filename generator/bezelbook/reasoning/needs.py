@@ -33,7 +33,7 @@ class Needs:
 
     `key` says whose sizes these are: two needs with one key are the same thing on the bench, whatever its ±. Needs in
     `borrowed` are another thing's own, under that thing's key.
-    `depth` is the body with anything that stands out behind it; `plug` is the whole depth at the ninth where the plug
+    `depth` is the body with anything that stands out `behind` it; `plug` is the whole depth at the ninth where the plug
     leaves (`exit`; None when nobody said). A need that is unknown has an unbounded span; if only its printed figure is
     known, that figure is in `printed`. `asked` holds the needs that bear on the question: all of them for a record.
     """
@@ -46,6 +46,7 @@ class Needs:
     asked: frozenset[Need] = frozenset(NEEDS)
     plug_over_body: Span = BLANK
     borrowed: Mapping[Need, str] = field(default_factory=dict, hash=False)
+    behind: Span = NOTHING
 
     def key_of(self, need: Need) -> str:
         """Whose size one need is."""
@@ -85,12 +86,17 @@ def needs_of_note(book: KnowledgeBase, note: Tried) -> Needs:
 def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Needs | None = None) -> Needs:
     """The needs of sizes typed in a question: exact unless a ± was typed.
 
-    What was not typed is not asked, unless it is `like` another thing, whose remaining needs it then has. The depth
-    at the plug is always asked, known or not.
+    What was not typed is not asked, unless it is `like` another thing, whose remaining needs it then has; what stands
+    out behind that thing's body stands out behind a typed depth as well. The depth at the plug is always asked.
     """
     base = dict(like.spans) if like else dict.fromkeys(NEEDS, BLANK)
+    behind = like.behind if like else NOTHING
     spans = base | {need: span_of(size, None) for need, size in sizes.items() if need != "plug"}
-    over_body = span_of(sizes["plug"], None) if "plug" in sizes else like.plug_over_body if like else BLANK
+    if "depth" in sizes:
+        spans["depth"] = spans["depth"].plus(behind)
+    over_body = like.plug_over_body if like else BLANK
+    if "plug" in sizes:
+        over_body = span_of(sizes["plug"], None).at_least(behind).minus(behind)
     spans["plug"] = spans["depth"].plus(over_body).at_least(spans["depth"])
     asked = frozenset(NEEDS) if like else frozenset({*sizes, "plug"} if "depth" in sizes else sizes)
     name = " x ".join(sizes[need].typed for need in NEEDS if need in sizes)
@@ -100,7 +106,7 @@ def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Ne
     elif "plug" in sizes:
         borrowed = {need: key for need, key in borrowed.items() if need != "depth"}
     exit_ = exit_ or (like.exit if like else None)
-    return Needs("asked", name, spans, exit_, {}, asked, over_body, borrowed)
+    return Needs("asked", name, spans, exit_, {}, asked, over_body, borrowed, behind)
 
 
 def at_its_word(needs: Needs) -> Needs:
@@ -149,7 +155,7 @@ def _needs(
     printed = {need: size.base for need, size in sizes.items() if size is not None and house.only_printed(size)}
     if "depth" in printed and rear is not None:
         printed["depth"] += rear.base
-    return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind))
+    return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind), behind=behind)
 
 
 def record_size(book: KnowledgeBase, unit: Named, name: str) -> Quantity | None:

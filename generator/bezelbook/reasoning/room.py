@@ -1,22 +1,26 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
-from collections import Counter
-from collections.abc import Hashable, Iterable, Iterator, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, Search, numbers_of
-from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, demands, structure
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, numbers_of
+from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
-from bezelbook.reasoning.exits import Exits, affordable, every_exit, may_leave
+from bezelbook.reasoning.exits import Exits, may_leave
+from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
+from bezelbook.reasoning.start import Start
 from bezelbook.reasoning.told import Told
+from bezelbook.reasoning.tried import TriedThings
 
 Outlook = Literal["always", "never", "open"]
+# How many starting points for questions are kept; each is worked out again when it is wanted again.
+MOST_STARTS = 200
 
 
 @dataclass(frozen=True)
@@ -43,75 +47,54 @@ class Rooms:
         return self.notes, self.assumed, self.through
 
     @cached_property
-    def _tried(self) -> dict[Standing, Needs]:
-        return {one: needs for one in self.notes if (needs := self._told.needs(one))}
-
-    @cached_property
-    def parts(self) -> dict[str, Needs]:
-        """What was tried, by key."""
-        return {needs.key: needs for needs in self._tried.values()}
+    def _tried(self) -> TriedThings:
+        return TriedThings(self.notes, self._told)
 
     def key_of(self, one: Standing) -> str | None:
         """Whose sizes a note is about; None for a reading."""
-        return self._tried[one].key if one in self._tried else None
-
-    @cached_property
-    def _varying(self) -> frozenset[str]:
-        """The parts whose ± matters twice: once in a note that says yes, once in one that says no."""
-        said = {(needs.key, one.says) for one, needs in self._tried.items() if not needs.exact}
-        return frozenset(key for key, says in said if says == "goes in" and (key, "does not") in said)
-
-    @cached_property
-    def _leaving(self) -> tuple[str, ...]:
-        """The parts of which nobody said where the plug leaves, though it matters twice, and once to a no."""
-        plugged = [(one, needs) for one, needs in self._tried.items() if one.plugs_on and one.stack is not None]
-        said = [(needs.key, one.says) for one, needs in plugged if needs.exit is None]
-        keys = Counter(key for key, _ in said)
-        return tuple(sorted(key for key, times in keys.items() if times > 1 and (key, "does not") in said))
-
-    def _exits(self, needs: Needs | None, setting: Setting | None) -> Iterator[Exits]:
-        """Every way in which the plugs of the part asked about, and of those parts, may leave."""
-        through: dict[str, list[Stack]] = {}
-        if needs and needs.exit is None and needs.key in self.parts and setting and setting.plugs_on:
-            through[needs.key] = [*self._fitted_through(needs.key), setting.stack]
-        for key in self._leaving:
-            through.setdefault(key, self._fitted_through(key))
-        return every_exit(affordable(through, len(self.notes)))
-
-    @cached_property
-    def _tries_exits(self) -> bool:
-        """Whether it can be tried out where the plugs of all that went in may have left."""
-        yeses = {needs.key for one, needs in self._tried.items() if one.says == "goes in" and needs.exit is None}
-        through = {key: stacks for key in sorted(yeses) if (stacks := self._fitted_through(key))}
-        return len(affordable(through, 1)) == len(through)
-
-    def _fitted_through(self, key: str) -> list[Stack]:
-        return [one.stack for one, needs in self._tried.items() if needs.key == key and one.stack is not None]
+        return self._tried.key_of(one)
 
     def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
         return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
 
     def _claims(self, varying: frozenset[str], exits: Exits | None) -> Iterator[Constraint]:
-        split = exits is not None and self._tries_exits
+        split = exits is not None and self._tried.tries_exits
         for one in self.notes:
             yield from self._told.claim(one, varying, exits or {}, split=split)
 
-    def _system(
-        self, extra: Iterable[Constraint], needs: Needs | None, stacks: tuple[Stack, ...], exits: Exits | None
-    ) -> list[Constraint]:
-        """All bounds: the notes', the question's, and the structure between every number that occurs in them."""
-        varying = self._varying | self._shared(needs)
-        constraints = [*self._claims(varying, exits), *self.assumed, *extra]
-        vary = tuple(self.parts[key] for key in sorted(varying))
-        return [*constraints, *structure(set(_cells(constraints)), self._stacks(stacks), vary)]
+    @cached_property
+    def _starts(self) -> dict[Hashable, Start]:
+        return {}
+
+    def _start(self, needs: Needs | None, setting: Setting | None, exits: Exits | None) -> Start:
+        """The notes' bounds, with every number that a question in this setting could ask about."""
+        varying = self._tried.varying | self._shared(needs)
+        key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
+        if key not in self._starts:
+            if len(self._starts) >= MOST_STARTS:
+                self._starts.clear()
+            self._starts[key] = Start(self._system(varying, setting, exits))
+        return self._starts[key]
+
+    def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
+        """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
+        met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
+        constraints = [*self._claims(varying, exits), *self.assumed, *met]
+        vary = tuple(self._tried.parts[key] for key in sorted(varying))
+        stacks = self._stacks((setting.stack,) if setting else ())
+        return [*constraints, *structure(set(_cells(constraints)), stacks, vary)]
+
+    def _agrees(self, extra: Iterable[Constraint], needs: Needs | None, setting: Setting | None, exits: Exits) -> bool:
+        """Whether some room that agrees with the notes satisfies these bounds as well."""
+        return self._start(needs, setting, exits).agrees(extra)
 
     @cached_property
     def possible(self) -> bool:
         """Whether any room at all agrees with every note."""
-        return self._told.once(("possible", self._known), lambda: any(map(self._possible, self._exits(None, None))))
+        return self._told.once(("possible", self._known), self._possible)
 
-    def _possible(self, exits: Exits) -> bool:
-        return Search().consistent(self._system((), None, (), exits))
+    def _possible(self) -> bool:
+        return any(self._agrees((), None, None, exits) for exits in self._tried.exits(None, None))
 
     def refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         """Whether some room that agrees with the notes falls short of one of these demands."""
@@ -121,12 +104,12 @@ class Rooms:
     def _refuses(self, needs: Needs, setting: Setting, wanted: Sequence[Demand]) -> bool:
         return any(
             self._falls_short(needs, setting, [one for one in wanted if may_leave(one, needs, exits)], exits)
-            for exits in self._exits(needs, setting)
+            for exits in self._tried.exits(needs, setting)
         )
 
     def _falls_short(self, needs: Needs, setting: Setting, wanted: Sequence[Demand], exits: Exits) -> bool:
         bound = misfit(wanted, needs, self._shared(needs))
-        return not bound or Search().consistent(self._system(bound, needs, (setting.stack,), exits))
+        return not bound or self._agrees(bound, needs, setting, exits)
 
     def takes(self, needs: Needs, setting: Setting) -> bool:
         """Whether some room that agrees with the notes meets every demand, wherever the plug may leave."""
@@ -134,33 +117,37 @@ class Rooms:
 
     def _takes(self, needs: Needs, setting: Setting) -> bool:
         sure, plug = demands(self.frame, needs, setting)
-        for exits in self._exits(needs, setting):
+        for exits in self._tried.exits(needs, setting):
             ways = [(*sure, one) for one in plug if may_leave(one, needs, exits)] if plug else [sure]
             extra = one_of(Case(fit(way, needs, self._shared(needs))) for way in ways)
-            if Search().consistent(self._system(extra, needs, (setting.stack,), exits)):
+            if self._agrees(extra, needs, setting, exits):
                 return True
         return False
 
     def _shared(self, needs: Needs | None) -> frozenset[str]:
         """The parts whose sizes a question shares with the notes, so that they count as the same thing there."""
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
-        return frozenset(key for key in keys if key in self.parts and not self.parts[key].exact)
+        return frozenset(key for key in keys if key in self._tried.parts and not self._tried.parts[key].exact)
 
-    def leaves(self, setting: Setting, cells: Iterable[Cell], *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, tied to these cells; eager ones are tried out for every exit."""
-        tied = tuple(cells)
-        question = ("leaves", self._known, setting, tied, eager)
-        return self._told.once(question, lambda: self._leaves(setting, tied, eager=eager))
+    def leaves(self, setting: Setting, *, eager: bool = False) -> list[Leaf]:
+        """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
+        ways = self._tried.exits(None, None) if eager else (None,)
+        starts = (self._start(None, setting, exits) for exits in ways)
+        return [leaf for start in starts for leaf in start.leaves(eager=eager)]
 
-    def _leaves(self, setting: Setting, cells: tuple[Cell, ...], *, eager: bool) -> list[Leaf]:
-        named = [Rise(cell, None, 0) for cell in cells]  # which holds of every room
-        ways = self._exits(None, None) if eager else (None,)
-        systems = (self._system(named, None, (setting.stack,), exits) for exits in ways)
-        return [leaf for system in systems for leaf in Search(eager=eager).leaves(system)]
+    def ends(self, setting: Setting) -> Mapping[Cell, Ends]:
+        """How small and how large each number can be that a setting meets."""
+        question = ("ends", self._known, setting.meets)
+        return self._told.once(question, lambda: ends_of(self.leaves(setting), cells_met(setting)))
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
         return Rooms(self.frame, tuple(notes), told=self._told)
+
+    @cached_property
+    def alone(self) -> Mapping[Standing, "Rooms"]:
+        """For each note the rooms that agree with it by itself."""
+        return {one: self.agreeing((one,)) for one in self.notes}
 
     def only(self, *says: str) -> "Rooms":
         """The rooms that agree with those notes alone that say one of these things."""
@@ -173,6 +160,10 @@ class Rooms:
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
+        return self._measured
+
+    @cached_property
+    def _measured(self) -> "Rooms":
         return self.agreeing(one for one in self.notes if one.says == "reading" or one.has_gap)
 
 

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from bezelbook.reasoning.bounds import Leaf, nearest
+from bezelbook.reasoning.bounds import nearest
 from bezelbook.reasoning.cells import Demand, Setting
-from bezelbook.reasoning.extremes import ceiling, lowest
+from bezelbook.reasoning.extremes import Ends
 from bezelbook.reasoning.room import Rooms
 
 
@@ -19,12 +19,10 @@ class RoomSpan:
 
 def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
     """The room that each demand meets, over every room that agrees with the notes."""
-    leaves = rooms.leaves(setting, [demand.cell for demand in wanted])
-    return tuple(_span(leaves, demand) for demand in wanted)
+    ends = rooms.ends(setting)
+    return tuple(_span(ends[demand.cell], demand.shift) for demand in wanted)
 
 
-def _span(leaves: list[Leaf], demand: Demand) -> RoomSpan:
-    tops = [ceiling(leaf, demand.cell) for leaf in leaves]
-    known = [top for top in tops if top is not None]
-    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
+def _span(ends: Ends, shift: int) -> RoomSpan:
+    least, most = ends
+    return RoomSpan(nearest(least) + shift, None if most is None else nearest(most) + shift)

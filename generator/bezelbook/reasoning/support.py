@@ -25,13 +25,13 @@ class Support:
 def support(place: Place, question: Asked, view: Outlook) -> Support:
     """Every note that shows the answer by itself; if none does, a smallest set of notes that together do."""
     rooms = place.accounts[0]
-    alone = tuple(one for one in rooms.notes if _shows(rooms, (one,), question, view))
-    carrying = alone or contradiction(rooms.notes, lambda notes: not _shows(rooms, notes, question, view))
+    alone = tuple(one for one in rooms.notes if _shows(rooms.alone[one], question, view))
+    carrying = alone or contradiction(rooms.notes, lambda notes: not _shows(rooms.agreeing(notes), question, view))
     fittings = {one.note.sure for one in alone if isinstance(one.note, Tried)}
     sure: Sureness = next((word for word in STRONG if word in fittings), "worked out")
     tried = tuple(one for one in carrying if isinstance(one.note, Tried)) if fittings else carrying
     return Support(carrying, sure, witnesses(one.note for one in tried))
 
 
-def _shows(rooms: Rooms, notes: tuple[Standing, ...], question: Asked, view: Outlook) -> bool:
-    return outlook(rooms.agreeing(notes), question.needs, question.settings) == view
+def _shows(rooms: Rooms, question: Asked, view: Outlook) -> bool:
+    return outlook(rooms, question.needs, question.settings) == view

@@ -1,12 +1,12 @@
 """The verdict on a question, in the order that a careful shop would give it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.reasoning.cells import Setting, demands
 from bezelbook.reasoning.conditions import Condition, conditions
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Place, Rooms, clearance, outlook
+from bezelbook.reasoning.room import Outlook, Place, Rooms, clearance, outlook
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.words import AnswerVerdict
 
@@ -19,15 +19,20 @@ class Judgement:
     conditions: tuple[Condition, ...] = ()
 
 
+def settled(place: Place, question: Asked) -> AnswerVerdict | None:
+    """Goes in, does not or argued over, where the notes say that much; None where they leave it open."""
+    views = {outlook(rooms, question.needs, question.settings) for rooms in place.accounts}
+    if len(views) > 1:
+        return "argued over"
+    firm: Mapping[Outlook, AnswerVerdict] = {"always": "goes in", "never": "does not"}
+    return firm.get(views.pop())
+
+
 def judge(place: Place, question: Asked) -> Judgement:
     """Goes in, does not, argued over, goes in if, too close, nobody has tried: the first that holds."""
-    views = {outlook(rooms, question.needs, question.settings) for rooms in place.accounts}
-    if views == {"always"}:
-        return Judgement("goes in")
-    if views == {"never"}:
-        return Judgement("does not")
-    if len(views) > 1:
-        return Judgement("argued over")
+    firm = settled(place, question)
+    if firm:
+        return Judgement(firm)
     found = tuple(conditions(place, question))
     if found:
         return Judgement("goes in if", found)
@@ -39,6 +44,8 @@ def viable(place: Place, question: Asked) -> Asked:
 
     When none can, all of them stay, and the answer is a no for every one.
     """
+    if len(question.stacks) == 1:
+        return question
     able = tuple(stack for stack in question.stacks if _takes(place, question.narrowed(stacks=(stack,))))
     return question.narrowed(stacks=able) if able else question
 

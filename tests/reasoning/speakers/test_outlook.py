@@ -2,7 +2,7 @@
 
 import pytest
 
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import SpeakerDemand, SpeakerRoom
 from bezelbook.reasoning.speakers.outlook import always_fits, clearance, left_over, outlook
 from tests.reasoning.speakers.doors import ask, book, measured, place, reading, resolved, roomy, shop, speaker, tried

@@ -10,7 +10,8 @@ from bezelbook.reasoning.cells import Demand, Setting
 from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import BARE
-from bezelbook.reasoning.room import Place, Rooms, room_spans
+from bezelbook.reasoning.room import Place, Rooms
+from bezelbook.reasoning.room_span import room_spans
 from bezelbook.reasoning.slip import LIMITS_MM, MM
 from bezelbook.values.words import Ninth
 

@@ -10,7 +10,8 @@ from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.cells import Demand, RoomCell, Setting
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import BARE
-from bezelbook.reasoning.room import Place, room_spans
+from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.room_span import room_spans
 from bezelbook.reasoning.screens.between import FAR, NOWHERE_KNOWN, Between, exactly, read
 from bezelbook.values.quantity import Quantity
 from bezelbook.values.words import Edge

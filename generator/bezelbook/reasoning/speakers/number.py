@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.reasoning.number import room_words, span_words
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import RoomSize, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.needs import SpeakerNeed
 from bezelbook.reasoning.speakers.outlook import clearance, left_over

@@ -10,7 +10,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import Constraint, Leaf, Rise, Search, nearest, numbers_of
 from bezelbook.reasoning.extremes import ceiling, lowest
 from bezelbook.reasoning.maximal import maximal_consistent
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import (
     SpeakerCell,
     SpeakerDemand,

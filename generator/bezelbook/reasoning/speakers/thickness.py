@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import RoomSize, SpeakerDemand, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.outlook import clearance
 from bezelbook.reasoning.speakers.question import SpeakerAsked

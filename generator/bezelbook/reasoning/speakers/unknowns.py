@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.question import open_axes
-from bezelbook.reasoning.room import RoomSpan
+from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import DOORS, RoomSize, SpeakerDemand, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, refused_reading
 from bezelbook.reasoning.speakers.question import SpeakerAsked

@@ -1,0 +1,39 @@
+"""Bounds that many questions start from, against trying out all numbers."""
+
+from hypothesis import given
+
+from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Under
+from bezelbook.reasoning.start import Start
+from tests.reasoning.systems import solutions, systems
+
+
+@given(systems, systems)
+def test_more_bounds_agree_exactly_where_some_numbers_satisfy_all_of_them(
+    first: list[Constraint], more: list[Constraint]
+) -> None:
+    assert Start(first).agrees(more) == bool(solutions([*first, *more]))
+
+
+@given(systems, systems, systems)
+def test_one_question_changes_nothing_for_the_next(
+    first: list[Constraint], one: list[Constraint], other: list[Constraint]
+) -> None:
+    start = Start(first)
+    start.agrees(one)
+    assert start.agrees(other) == Start(first).agrees(other)
+
+
+def test_a_choice_that_does_for_the_bounds_alone_is_taken_back_where_a_question_needs_the_other() -> None:
+    either_way = OneOf((Case((Rise("a", None, 1),)), Case((Rise("b", None, 1),))))
+    start = Start([either_way])
+    assert start.agrees([Either((Under("a", None, 1),))])
+    assert start.agrees([Either((Under("b", None, 1),))])
+    assert not start.agrees([Either((Under("a", None, 1),)), Either((Under("b", None, 1),))])
+
+
+def test_nothing_agrees_with_what_cannot_be() -> None:
+    lifts_itself = [Rise("a", "b", 1), Rise("b", "a", 0)]
+    no_choice = [OneOf(())]
+    for impossible in (lifts_itself, no_choice):
+        assert not Start(impossible).agrees([])
+        assert list(Start(impossible).leaves()) == []

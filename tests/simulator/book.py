@@ -1,0 +1,64 @@
+"""A world and its notes as the files of a book."""
+
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+
+from bezelbook.store.yaml_out import to_yaml
+from tests.simulator.box_world import Axis, Platform, Shop, World
+from tests.simulator.notes import Note
+from tests.simulator.saying import in_mm
+
+
+def write_book(folder: Path, world: World, notes: Iterable[Note]) -> None:
+    """Write every record of a world and every note, one a file."""
+    for path, record in [*records(world), *(note_file(note) for note in notes)]:
+        (folder / path).parent.mkdir(parents=True, exist_ok=True)
+        (folder / path).write_text(to_yaml(record), encoding="utf-8")
+
+
+def note_file(note: Note) -> tuple[str, object]:
+    """Where a note goes, and what it says."""
+    return f"notes/{str(note.content.get('date', '2024'))[:4]}/{note.name}.yaml", note.content
+
+
+def records(world: World) -> Iterator[tuple[str, object]]:
+    """The records that are not notes."""
+    yield "shop.yaml", shop(world.shop)
+    for platform in world.platforms:
+        yield f"vehicles/{platform.name}.yaml", vehicle(platform)
+    for kit in world.kits:
+        yield f"mounts/{kit.name}.yaml", kit.says
+    for unit in world.units:
+        if unit.says:
+            yield f"head_units/{unit.name}.yaml", unit.says
+
+
+def shop(of: Shop) -> object:
+    clearances = {size: in_mm(length) for size, length in of.clearances.items()}
+    tools = {tool: in_mm(give) for tool, give in of.tools.items()}
+    return {"name": "A made-up shop", "format": 1, "clearances": clearances, "tools": tools}
+
+
+def vehicle(of: Platform) -> object:
+    record: dict[str, object] = {
+        "name": of.name.replace("-", " "),
+        "vehicle_class": "made up",
+        "generation": 1,
+        "model_years": of.years,
+        "splits": {axis.name: split(axis) for axis in of.axes},
+        "places": {
+            opening.place: {
+                "kind": "opening behind a bezel" if opening.bezel else "plain opening",
+                "side": "centre",
+            }
+            for opening in of.openings
+        },
+    }
+    return record | ({"never_built": [dict(car) for car in of.never]} if of.never else {})
+
+
+def split(axis: Axis) -> object:
+    values = {value: ({"years": list(axis.years[value])} if axis.years else {}) for value in axis.values}
+    bears_on = {"places": list(axis.places), "subjects": list(axis.subjects)}
+    said = {key: words for key, words in bears_on.items() if words}
+    return {"values": values} | ({"bears_on": said} if said else {})

@@ -1,0 +1,124 @@
+"""A made-up book, loaded and asked like any other, and what of its answers is not so in the world it was drawn from."""
+
+from collections import Counter as Tally
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from functools import cached_property
+from pathlib import Path
+from random import Random
+from tempfile import TemporaryDirectory
+
+from bezelbook.pipeline import Counter, open_book
+from bezelbook.reasoning.answer import place_of
+from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.question import Question, asked
+from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.verdict import settled, viable
+from tests.simulator.book import write_book
+from tests.simulator.box_world import World
+from tests.simulator.draw_world import draw_world
+from tests.simulator.notes import Note
+from tests.simulator.questions import Ask, near_the_edge, published
+from tests.simulator.regimes import Regime
+from tests.simulator.shop_years import notes_of
+from tests.simulator.truth import mountings, outcomes
+
+FIRM = ("goes in", "does not")
+SETTLED = (*FIRM, "argued over")
+
+
+@dataclass(frozen=True)
+class Wrong:
+    """A firm answer that is not true, with all that it takes to see why."""
+
+    seed: str
+    ask: Ask
+    verdict: str
+    world: World = field(repr=False)
+    notes: tuple[Note, ...] = field(repr=False)
+
+
+@dataclass(frozen=True)
+class Made:
+    """A world, its notes, and the book that they make."""
+
+    seed: str
+    world: World
+    notes: tuple[Note, ...]
+    counter: Counter
+
+    @cached_property
+    def _places(self) -> dict[tuple[str, str], Place]:
+        return {}
+
+    def in_full(self, ask: Ask) -> tuple[str, list[list[str]]]:
+        """The verdict in the whole answer to a question, and the mountings that it speaks of."""
+        answer = self.counter.ask(ask.plain())
+        return answer["verdict"], answer["for"]["mounts"]
+
+    def settled(self, ask: Ask) -> tuple[str | None, list[list[str]]]:
+        """The same, as far as the notes settle it: None is any verdict but a firm one and one that is argued over."""
+        question = read_question(self.counter.base, ask.plain()).read
+        if not isinstance(question, Question):
+            raise TypeError(f"plain data is never asked back about: {question}")
+        key = (question.vehicle, question.place)
+        if key not in self._places:
+            self._places[key] = place_of(self.counter.base, *key)
+        place = self._places[key]
+        resolved = viable(place, asked(place.frame, place.evidence, question))
+        return settled(place, resolved), [list(stack.key) for stack in resolved.stacks]
+
+    def wrong(self, ask: Ask, verdict: str | None, mounts: list[list[str]]) -> Wrong | None:
+        """What is wrong with a verdict, if it is firm and not true."""
+        if verdict not in FIRM or outcomes(ask, mountings(self.world, ask, mounts)) == {verdict}:
+            return None
+        return Wrong(self.seed, ask, verdict, self.world, self.notes)
+
+
+def make(seed: str, regime: Regime, notes: int) -> Made:
+    """The book of a seed, always the same."""
+    dice = Random(seed)
+    world = draw_world(dice)
+    return make_of(seed, world, notes_of(dice, world, regime, notes))
+
+
+def make_of(seed: str, world: World, notes: Iterable[Note]) -> Made:
+    """The book that these notes make; every file of it has to load."""
+    told = tuple(notes)
+    with TemporaryDirectory() as folder:
+        write_book(Path(folder), world, told)
+        book = open_book(Path(folder))
+    if book.loaded.complaints:
+        raise ValueError("\n".join(map(str, book.loaded.complaints)))
+    return Made(seed, world, told, Counter(book.base))
+
+
+def asks(made: Made, near: int) -> Iterator[Ask]:
+    """All published questions of a book, and so many made-up bodies for each opening."""
+    dice = Random(f"{made.seed} asks")
+    for platform in made.world.platforms:
+        for opening in platform.openings:
+            yield from published(dice, made.world, platform, opening)
+            yield from (near_the_edge(dice, made.world, platform, opening) for _ in range(near))
+
+
+def tried_out(made: Made, near: int, whole: int) -> tuple[Tally[str], list[Wrong]]:
+    """How often each verdict was given, and the firm ones that are wrong; each `whole`th is answered in full too."""
+    tally: Tally[str] = Tally()
+    wrong = []
+    for number, ask in enumerate(asks(made, near)):
+        verdict, mounts = made.settled(ask)
+        tally[verdict or "open"] += 1
+        fault = made.wrong(ask, verdict, mounts)
+        if fault:
+            wrong.append(fault)
+        if number % whole == whole - 1:
+            same_in_full(made, ask, verdict, mounts)
+    return tally, wrong
+
+
+def same_in_full(made: Made, ask: Ask, verdict: str | None, mounts: list[list[str]]) -> None:
+    """What is said at the counter is what was settled."""
+    said, about = made.in_full(ask)
+    if (said if said in SETTLED else None, about) != (verdict, mounts):
+        raise ValueError(f"{made.seed}: {said} about {about} in full, {verdict} about {mounts} in short: {ask.plain()}")

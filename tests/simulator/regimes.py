@@ -1,0 +1,40 @@
+"""How far the notes of a shop can be relied on: the honest shop, and shops in which strong notes state a falsehood."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from random import Random
+
+from tests.simulator.notes import Content, Note
+
+Falsehood = Callable[[Content], Content]
+
+
+@dataclass(frozen=True)
+class Regime:
+    """How often a strong note is made false, and in which ways, each by the name that the note's memory keeps."""
+
+    name: str
+    share: float = 0.0
+    ways: Mapping[str, Falsehood] = field(default_factory=dict)
+
+    def told(self, dice: Random, note: Note) -> Note:
+        """The note as it gets into the book."""
+        able = {name: made for name, way in self.ways.items() if (made := way(note.content)) != note.content}
+        if note.false or not able or dice.random() >= self.share:
+            return note
+        name = dice.choice(sorted(able))
+        return replace(note, content=able[name], false=name)
+
+
+def other_verdict(content: Content) -> Content:
+    """What went in did not, and the other way round."""
+    turned = {"goes in": "does not", "does not": "goes in"}.get(str(content.get("verdict")))
+    about_it = ("reason", "where", "hit", "short_by", "to_spare")
+    return (
+        {key: said for key, said in content.items() if key not in about_it} | {"verdict": turned} if turned else content
+    )
+
+
+HONEST = Regime("honest")
+# No shop is like that: it shows that whoever checks the answers would notice.
+UPSIDE_DOWN = Regime("upside down", 0.5, {"the other verdict": other_verdict})
