@@ -69,3 +69,11 @@ def test_every_field_says_what_it_is_and_no_file_names_itself(kind: Kind) -> Non
         found = list(every(form.lines))
         assert all(line.says for line in found)
         assert "id" not in {line.name for line in form.lines}
+
+
+def test_a_map_over_all_circuits_is_told_once_and_not_circuit_by_circuit() -> None:
+    circuits = lines("adapters")["circuits"]
+    assert circuits.takes.startswith("for each of constant, accessory, ")
+    assert "passes" in circuits.takes
+    assert {line.name for line in circuits.inside} >= {"does", "between"}
+    assert len(list(every(circuits.inside))) < 20

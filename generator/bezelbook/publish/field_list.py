@@ -9,6 +9,7 @@ from bezelbook.kinds.catalog import Kind
 Schema = Mapping[str, Any]
 # Fields within fields within fields are told; what lies deeper is told where it is first met.
 DEEPEST = 3
+MANY = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,13 +58,15 @@ def _lines(root: Schema, defs: Schema, deep: int) -> Iterator[Line]:
     fields = sorted(root.get("properties", {}).items(), key=lambda field: field[0] not in must)
     for name, schema in fields:
         if name != "id":
-            parts = [_resolved(part, defs) for part in _parts(schema, defs)]
+            shapes = list(_parts(schema, defs))
+            keys = [key for shape in shapes if _is_map(shape) for key in shape["properties"]]
+            parts = [part for shape in shapes for part in (_values(shape, defs) if _is_map(shape) else [shape])]
             inside = [part for part in parts if "properties" in part] if deep > 1 else []
             yield Line(
                 name,
                 "must be there" if name in must else "",
                 schema.get("description", ""),
-                _takes(schema, parts),
+                " · ".join(filter(None, [f"for each of {', '.join(keys)}" if keys else "", _takes(schema, parts)])),
                 tuple(line for part in inside for line in _lines(part, defs, deep - 1)),
             )
 
@@ -80,6 +83,20 @@ def _parts(schema: Schema, defs: Schema) -> Iterator[Schema]:
         yield from _parts(values, defs)
     if not {"anyOf", "oneOf", "items", "patternProperties"} & found.keys():
         yield found
+
+
+def _is_map(shape: Schema) -> bool:
+    """Whether fields are many and all of one shape, so that one of them tells of all."""
+    fields = list(shape.get("properties", {}).values())
+    return len(fields) >= MANY and all(_bare(one) == _bare(fields[0]) for one in fields)
+
+
+def _bare(schema: Schema) -> Schema:
+    return {key: value for key, value in schema.items() if key not in ("title", "description", "default")}
+
+
+def _values(shape: Schema, defs: Schema) -> list[Schema]:
+    return list(_parts(next(iter(shape["properties"].values())), defs))
 
 
 def _takes(schema: Schema, parts: list[Schema]) -> str:
