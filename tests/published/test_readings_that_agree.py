@@ -13,7 +13,7 @@ from fractions import Fraction
 from math import sqrt
 
 import pytest
-import scipy.optimize
+import scipy.linalg
 import scipy.stats
 from hypothesis import given
 from hypothesis import strategies as st
@@ -120,9 +120,10 @@ def test_e_n_of_a_reading_against_a_reference(case: tuple[str, str, str, str, fl
 def test_the_mean_is_what_a_least_squares_fit_of_a_constant_gives(read: list[tuple[int, int]]) -> None:
     values, deviations = ([float(number) for number in column] for column in zip(*read, strict=True))
     found = consensus([Figure(Fraction(value), COVERAGE * Fraction(u)) for value, u in read])
-    [fitted], [[variance]] = scipy.optimize.curve_fit(
-        lambda x, constant: 0 * x + constant, values, values, p0=[200.0], sigma=deviations, absolute_sigma=True
-    )
+    weighed = [[1 / u] for u in deviations]
+    [fitted], *_ = scipy.linalg.lstsq(weighed, [value / u for value, u in zip(values, deviations, strict=True)])
+    [back] = scipy.linalg.pinv(weighed)  # the covariance of a least-squares fit is this, times itself
+    variance = back @ back
     scatter = sum(((value - fitted) / u) ** 2 for value, u in zip(values, deviations, strict=True))
     assert float(found.value) == pytest.approx(fitted, abs=1e-5)
     assert float(found.give_squared) / COVERAGE**2 == pytest.approx(variance, rel=1e-5)
