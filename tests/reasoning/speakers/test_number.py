@@ -11,8 +11,11 @@ def test_a_yes_is_decided_by_what_leaves_least_of_what_is_wanted() -> None:
     assert (spot.size, spot.left, spot.house, spot.sure_gap, spot.best_gap) == ("glass", 6 * MM, 5 * MM, 5 * MM, 7 * MM)
     assert spot.words("mm") == (
         "mounting depth: it asks 60 mm (2.36 in) at the glass; there is 66 mm (2.60 in) ± 1 mm, "
-        "6 mm (0.24 in) left of the 5 mm (0.20 in) wanted"
+        "so 6 mm (0.24 in) is left; the house wants 5 mm (0.20 in)"
     )
+    short = ask(book(shop(glass="5 mm", grille="3 mm"), roomy(glass="50 ± 1 mm"))).spot
+    assert short is not None
+    assert short.words("mm").endswith("there is 50 mm (1.97 in) ± 1 mm, so it is short by about 10 mm (0.39 in)")
 
 
 def test_a_no_is_decided_by_what_is_furthest_short() -> None:

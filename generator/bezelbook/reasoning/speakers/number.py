@@ -54,7 +54,9 @@ class SpeakerSpot:
         said = f"{self.need}: it asks {self.asks(first)} at {WHERE[self.size]}; {room_words(self.room, first)}"
         if self.room.most is None or not self.house:
             return said
-        return f"{said}, {show_length(self.left, first)} left of the {show_length(self.house, first)} wanted"
+        if self.left < 0:
+            return f"{said}, so it is short by about {show_length(-self.left, first)}"
+        return f"{said}, so {show_length(self.left, first)} is left; the house wants {show_length(self.house, first)}"
 
     def asks(self, first: str) -> str:
         """What is asked, as a person writes it."""
