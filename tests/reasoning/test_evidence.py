@@ -4,7 +4,16 @@ import pytest
 
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.evidence import ANY_CUT, UNCUT, Evidence, evidence_at, refused_reading, standing_of, witnesses
+from bezelbook.reasoning.evidence import (
+    ANY_CUT,
+    UNCUT,
+    Evidence,
+    evidence_at,
+    refused_reading,
+    standing_of,
+    unreplaced,
+    witnesses,
+)
 from bezelbook.reasoning.mounting import BARE
 from tests.reasoning.making import (
     CAR,
@@ -223,3 +232,8 @@ def test_notes_that_say_nothing_of_who_and_when_are_one_witness() -> None:
     assert witnesses([tried("a"), tried("b")]) == 1
     assert witnesses([]) == 0
     assert unit().id == "box"
+
+
+def test_what_another_note_took_the_place_of_is_left_out_and_the_rest_keeps_its_order() -> None:
+    first, second, third = tried("a"), tried("b", replaces="a"), tried("c", replaces="long-gone")
+    assert unreplaced([third, first, second]) == [third, second]

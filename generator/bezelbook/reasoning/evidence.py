@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from typing import Literal
+from typing import Literal, TypeVar
 
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -13,6 +13,7 @@ from bezelbook.reasoning.slip import slips
 from bezelbook.values.words import STRONG
 
 Says = Literal["goes in", "does not", "reading"]
+N = TypeVar("N", bound=AnyNote)
 UNCUT = "nothing"
 # The most generous end of the cut axis: whatever was cut, there was no more room than this.
 ANY_CUT = "anything"
@@ -109,6 +110,13 @@ def witnesses(notes: Iterable[AnyNote]) -> int:
 def job_key(note: AnyNote) -> tuple[str | None, ...]:
     """What two notes of one job have in common: the tag, else author, day and vehicle."""
     return (note.job,) if note.job else (note.author, note.date, getattr(note, "vehicle", None))
+
+
+def unreplaced(notes: Iterable[N]) -> list[N]:
+    """Those of these notes that no other of them takes the place of, in the order they came."""
+    every = list(notes)
+    replaced = {note.replaces for note in every}
+    return [note for note in every if note.id not in replaced]
 
 
 def refused_reading(reading: RoomReading, stack: Stack) -> str | None:

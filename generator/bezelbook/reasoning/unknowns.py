@@ -1,9 +1,11 @@
 """What an answer does not know: what is missing, where to look, and what it would change."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import Measured, Tried
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.cells import Demand, Setting
 from bezelbook.reasoning.corners import body_demands
 from bezelbook.reasoning.evidence import Standing, refused_reading, standing_of
@@ -40,15 +42,26 @@ def unknowns(place: Place, question: Asked) -> Iterator[Missing]:
 
 
 def _builds(place: Place, question: Asked) -> Iterator[Missing]:
-    vehicle = place.frame.vehicle
-    for axis in open_axes(vehicle, place.frame.place, question.builds):
+    return open_builds(
+        place.frame.vehicle,
+        place.frame.place,
+        question.builds,
+        lambda cars: judge(place, question.narrowed(builds=cars)).verdict,
+    )
+
+
+def open_builds(
+    vehicle: Vehicle, place: str, cars: tuple[Build, ...], verdict: Callable[[tuple[Build, ...]], str]
+) -> Iterator[Missing]:
+    """The splits that are open among these builds: how to tell, and what the verdict is on each side."""
+    for axis in open_axes(vehicle, place, cars):
         split = vehicle.splits[axis]
         verdicts = []
         for value in split.values:
-            cars = tuple(build for build in question.builds if dict(build)[axis] == value)
-            if cars:
-                verdicts.append(f"{value}: {judge(place, question.narrowed(builds=cars)).verdict}")
-        tells = [f"{value}: {side.tell}" for value, side in split.values.items() if side.tell]
+            side = tuple(build for build in cars if dict(build)[axis] == value)
+            if side:
+                verdicts.append(f"{value}: {verdict(side)}")
+        tells = [f"{value}: {one.tell}" for value, one in split.values.items() if one.tell]
         yield Missing(
             f"the {axis} is not known", "; ".join(tells) or "nobody has written how to tell", "; ".join(verdicts)
         )

@@ -6,6 +6,7 @@ from bezelbook.kinds.adapter.record import Adapter, Way
 from bezelbook.kinds.circuits import Does
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.wiring import Link, Point
+from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.values.words import CIRCUITS, Circuit
 
 # Bare leads, by whatever name; anything else that is no connector, such as blades or phono, fits something already.
@@ -18,9 +19,8 @@ def does(book: KnowledgeBase, adapter: Adapter, circuit: Circuit) -> Does:
     A meter on the bench fills a blank and bears out a word; it never quietly overrules one.
     """
     way = adapter.circuits.get(circuit)
-    notes = book.bench_notes(adapter.id)
-    replaced = {note.replaces for note in notes}
-    metered = {note.circuits[circuit].does for note in notes if circuit in note.circuits and note.id not in replaced}
+    notes = unreplaced(book.bench_notes(adapter.id))
+    metered = {note.circuits[circuit].does for note in notes if circuit in note.circuits}
     said = {word for word in ({way.does} if way else set()) | metered if word != "unknown"}
     return said.pop() if len(said) == 1 else "unknown"
 

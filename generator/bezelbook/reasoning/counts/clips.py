@@ -10,6 +10,7 @@ from bezelbook.reasoning.counts.lost import Tally, tallies
 from bezelbook.reasoning.counts.order_quantity import order_quantity
 from bezelbook.reasoning.counts.packs import Packs, packs
 from bezelbook.reasoning.counts.shelf import Shelf, shelf
+from bezelbook.reasoning.evidence import unreplaced
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,10 +60,9 @@ def clips_at(
     book: KnowledgeBase, vehicle: str, place: str, everywhere: Mapping[str, Tally], today: str
 ) -> tuple[ClipNeed, ...]:
     """The clips of every piece that notes at a place of a vehicle saw, whatever the build."""
-    notes = book.notes_at(vehicle, place)
-    replaced = {note.replaces for note in notes if note.replaces}
-    seen = [note for note in notes if isinstance(note, Seen) and note.id not in replaced]
-    past = [note for note in notes if isinstance(note, After) and note.id not in replaced]
+    notes = unreplaced(book.notes_at(vehicle, place))
+    seen = [note for note in notes if isinstance(note, Seen)]
+    past = [note for note in notes if isinstance(note, After)]
     return clip_needs(book, fixings(book, seen), past, everywhere, today)
 
 

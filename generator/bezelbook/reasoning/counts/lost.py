@@ -7,7 +7,7 @@ from bezelbook.kinds.note.record import After
 from bezelbook.kinds.note.state import Clips
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.counts.fixing import kind_key
-from bezelbook.reasoning.evidence import job_key, witnesses
+from bezelbook.reasoning.evidence import job_key, unreplaced, witnesses
 
 THIN = 3
 
@@ -79,9 +79,7 @@ def _tally(every: Iterable[Handled]) -> Tally:
 
 def standing(book: KnowledgeBase) -> tuple[After, ...]:
     """Every write-back of the book that no other took the place of."""
-    notes = [note for note in book.notes.values() if isinstance(note, After)]
-    replaced = {note.replaces for note in notes if note.replaces}
-    return tuple(note for note in notes if note.id not in replaced)
+    return tuple(unreplaced(note for note in book.notes.values() if isinstance(note, After)))
 
 
 def _added(note: After, said: Iterable[Clips]) -> Handled:

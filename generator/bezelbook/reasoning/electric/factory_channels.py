@@ -13,6 +13,7 @@ from bezelbook.reasoning.electric.amounts import Range, above_zero
 from bezelbook.reasoning.electric.channel import Hanging
 from bezelbook.reasoning.electric.package import NOT_LOOKED, build_at
 from bezelbook.reasoning.electric.speaker import high_only, nominal_from_meter
+from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.unknowns import Missing
 
 METER = "meter at the speaker's plug, speaker off the loom, 3 min; a tweeter behind a capacitor reads open"
@@ -63,11 +64,7 @@ def factory_channels(book: KnowledgeBase, vehicle: Vehicle) -> tuple[FactoryChan
 
 
 def _looks(book: KnowledgeBase, vehicle: Vehicle) -> Iterator[Look]:
-    notes = book.notes_of(vehicle.id)
-    replaced = {note.replaces for note in notes if note.replaces}
-    for note in notes:
-        if note.id in replaced:
-            continue
+    for note in unreplaced(book.notes_of(vehicle.id)):
         if isinstance(note, Seen) and note.factory_speaker is not None:
             said = note.factory_speaker
             alone = frozenset(said.together_with) if "together_with" in said.model_fields_set else None

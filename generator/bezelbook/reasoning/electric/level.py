@@ -9,6 +9,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.electric.amounts import between
 from bezelbook.reasoning.electric.package import package_of
+from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.values.quantity import Quantity
 
 
@@ -28,9 +29,7 @@ def loudest(book: KnowledgeBase, vehicle: Vehicle, package: Build) -> Level | No
 
 
 def _levels(book: KnowledgeBase, vehicle: Vehicle, package: Build) -> Iterator[Level]:
-    notes = book.notes_of(vehicle.id)
-    replaced = {note.replaces for note in notes if note.replaces}
-    for note in notes:
-        if isinstance(note, Metered) and note.id not in replaced:
+    for note in unreplaced(book.notes_of(vehicle.id)):
+        if isinstance(note, Metered):
             here = package_of(vehicle, note.splits, note.year) == package
             yield from (Level(output.level, note.id) for output in note.channels if output.level and here)

@@ -10,7 +10,7 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.electric.package import package_of, packages
-from bezelbook.reasoning.evidence import witnesses
+from bezelbook.reasoning.evidence import unreplaced, witnesses
 from bezelbook.reasoning.unknowns import Missing
 
 Says = Literal["needs it", "not needed", "argued over", "unknown"]
@@ -73,11 +73,9 @@ def _says(*, needs: bool, without: bool) -> tuple[Says, str]:
 
 
 def _proofs(book: KnowledgeBase, vehicle: Vehicle) -> Iterator[tuple[Build | None, Proof]]:
-    notes = [note for note in book.notes_of(vehicle.id) if isinstance(note, After)]
-    replaced = {note.replaces for note in notes if note.replaces}
-    for note in notes:
+    for note in unreplaced(note for note in book.notes_of(vehicle.id) if isinstance(note, After)):
         package = package_of(vehicle, note.splits, note.year)
-        for resistor in note.resistors if note.id not in replaced else ():
+        for resistor in note.resistors:
             shows = _shows(resistor) if package is not None else "which package it was is not looked"
             yield package, Proof(note, resistor, shows)
 

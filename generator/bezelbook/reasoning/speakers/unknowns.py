@@ -3,14 +3,13 @@
 from collections.abc import Iterator
 
 from bezelbook.kinds.note.record import Measured, Tried
-from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import DOORS, RoomSize, SpeakerDemand, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, refused_reading
 from bezelbook.reasoning.speakers.question import SpeakerAsked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
 from bezelbook.reasoning.speakers.verdict import judge
-from bezelbook.reasoning.unknowns import Missing
+from bezelbook.reasoning.unknowns import Missing, open_builds
 
 BENCH = "caliper, 2 min on the bench"
 NOT_READ: dict[RoomSize, Missing] = {
@@ -91,18 +90,12 @@ def _assumed(place: SpeakerPlace) -> Iterator[Missing]:
 
 
 def _builds(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
-    vehicle = place.frame.vehicle
-    for axis in open_axes(vehicle, place.frame.place, question.builds):
-        split = vehicle.splits[axis]
-        verdicts = []
-        for value in split.values:
-            cars = tuple(build for build in question.builds if dict(build)[axis] == value)
-            if cars:
-                verdicts.append(f"{value}: {judge(place, question.narrowed(builds=cars)).verdict}")
-        tells = [f"{value}: {side.tell}" for value, side in split.values.items() if side.tell]
-        yield Missing(
-            f"the {axis} is not known", "; ".join(tells) or "nobody has written how to tell", "; ".join(verdicts)
-        )
+    return open_builds(
+        place.frame.vehicle,
+        place.frame.place,
+        question.builds,
+        lambda cars: judge(place, question.narrowed(builds=cars)).verdict,
+    )
 
 
 def _thing(question: SpeakerAsked) -> Iterator[Missing]:
