@@ -29,7 +29,7 @@ def loudest(book: KnowledgeBase, vehicle: Vehicle, package: Build) -> Level | No
 
 
 def _levels(book: KnowledgeBase, vehicle: Vehicle, package: Build) -> Iterator[Level]:
-    for note in unreplaced(book.notes_of(vehicle.id)):
-        if isinstance(note, Metered):
-            here = package_of(vehicle, note.splits, note.year) == package
-            yield from (Level(output.level, note.id) for output in note.channels if output.level and here)
+    metered = (note for note in unreplaced(book.notes_of(vehicle.id)) if isinstance(note, Metered))
+    for note in metered:
+        here = package_of(vehicle, note.splits, note.year) == package
+        yield from (Level(output.level, note.id) for output in note.channels if output.level and here)
