@@ -56,7 +56,7 @@ def text_of(path: Path) -> str | None:
 PROJECT = tuple(files_below(ROOT))
 SOURCES = tuple(path for path in PROJECT if PACKAGE in path.parents)
 MODULES = tuple(path for path in SOURCES if path.suffix == ".py")
-RULES = tuple(path for path in MODULES if path.parent == PACKAGE / "rules" and path.name != "__init__.py")
+RULES = tuple(path for path in MODULES if path.parent.parent == PACKAGE / "rules" and path.name != "__init__.py")
 KIND_FOLDERS = {path.parent.name for path in MODULES if path.match("kinds/*/record.py")}
 
 by_path = pytest.mark.parametrize("module", MODULES, ids=shown)
@@ -161,12 +161,12 @@ def test_the_plugin_only_wraps() -> None:
 # --- every rule ---
 
 
-def test_the_rules_folder_holds_rules_and_their_cases_and_nothing_else() -> None:
-    modules = {rule.stem for rule in RULES}
-    cases = {path.name.removesuffix(".cases.yaml") for path in (PACKAGE / "rules").glob("*.cases.yaml")}
-    assert modules == cases
-    kept = {f"{name}.py" for name in modules} | {f"{name}.cases.yaml" for name in modules} | {"__init__.py"}
-    assert {path.name for path in SOURCES if PACKAGE / "rules" in path.parents} == kept
+def test_the_rules_folder_holds_groups_of_rules_and_their_cases_and_nothing_else() -> None:
+    stems = [rule.stem for rule in RULES]
+    assert len(set(stems)) == len(stems), "two rules have one name"
+    beside = {path for rule in RULES for path in (rule, rule.with_suffix(".cases.yaml"))}
+    inits = {path.parent / "__init__.py" for path in beside} | {PACKAGE / "rules" / "__init__.py"}
+    assert {path for path in SOURCES if PACKAGE / "rules" in path.parents} == beside | inits
 
 
 @by_rule

@@ -2,10 +2,17 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from typing import Generic, Literal, TypeVar
 
 from bezelbook.kinds.note.record import AnyNote
+from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.losses import Loss
+from bezelbook.reasoning.proposal import Proposal
 from bezelbook.values.words import Weight
+
+Sort = Literal["conflict", "gap", "slip"]
+"""Notes that cannot all be true; something that nobody looked at; a number that arithmetic says was mistyped."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,6 +20,15 @@ class NoteScope:
     """One note, and nothing else."""
 
     note: AnyNote
+
+
+@dataclass(frozen=True, slots=True)
+class PartScope:
+    """One part: a book that holds only it, the parts it names, the parts that name it, and the bench notes of it."""
+
+    book: KnowledgeBase
+    kind: str
+    part: Record
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,12 +41,32 @@ class PlaceScope:
 
 
 @dataclass(frozen=True, slots=True)
-class Quote:
-    """What one note says, as one line, and the field in it that matters (a path from the top of the file)."""
+class VehicleScope:
+    """One vehicle: a book that holds only it, its sisters, everything noted or asked of it, and every part."""
 
-    note: str
+    book: KnowledgeBase
+    vehicle: str
+
+
+@dataclass(frozen=True, slots=True)
+class BookScope:
+    """The whole book."""
+
+    book: KnowledgeBase
+
+
+S = TypeVar("S", NoteScope, PartScope, PlaceScope, VehicleScope, BookScope)
+Scope = NoteScope | PartScope | PlaceScope | VehicleScope | BookScope
+
+
+@dataclass(frozen=True, slots=True)
+class Quote:
+    """What one record says, as one line, and the field in it that matters (a path from the top of the file)."""
+
+    id: str
     words: str
     path: tuple[str | int, ...] = ()
+    kind: str = "note"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,32 +83,29 @@ class Finding:
     says: str
     quotes: tuple[Quote, ...]
     difference: str
-    proposals: tuple[str, ...]
-    cost: str
+    proposals: tuple[Proposal, ...]
+    loss: Loss
     question: str
     answers: tuple[str, ...]
     vehicle: str = ""
     place: str = ""
 
-
-@dataclass(frozen=True, slots=True)
-class NoteRule:
-    """A rule about one note; its check sees that note only. `title` and `says` are its heading and its sentence."""
-
-    name: str
-    title: str
-    says: str
-    check: Callable[[NoteScope], Iterable[Finding]]
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """The notes it quotes, by id."""
+        return tuple(quote.id for quote in self.quotes if quote.kind == "note")
 
 
 @dataclass(frozen=True, slots=True)
-class PlaceRule:
-    """A rule about one place; its check sees that place only. `title` and `says` are its heading and its sentence."""
+class Rule(Generic[S]):
+    """A rule: its check sees one scope of its sort, nothing else. `title` and `says` are its heading and sentence."""
 
     name: str
     title: str
+    sort: Sort
     says: str
-    check: Callable[[PlaceScope], Iterable[Finding]]
+    scope: type[S]
+    check: Callable[[S], Iterable[Finding]]
 
 
-Rule = NoteRule | PlaceRule
+AnyRule = Rule[NoteScope] | Rule[PartScope] | Rule[PlaceScope] | Rule[VehicleScope] | Rule[BookScope]

@@ -11,6 +11,7 @@ from typing import Any
 from bezelbook.checking import Checked, Kept, check, rules
 from bezelbook.finding import Finding
 from bezelbook.kinds import KINDS
+from bezelbook.kinds.record import kind_of
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
@@ -55,12 +56,12 @@ class Book:
 
     def places_of(self, finding: Finding) -> tuple[str, ...]:
         """Where each quote of a finding stands, as path:line:column."""
-        return tuple(source_of(self._note_paths[quote.note], quote.path) for quote in finding.quotes)
+        return tuple(source_of(self._paths[quote.kind, quote.id], quote.path) for quote in finding.quotes)
 
     @cached_property
-    def _note_paths(self) -> Mapping[str, str]:
-        paths = (Path(path) for path in self.loaded.read)
-        return {path.stem: path.as_posix() for path in paths if path.parent.parent.name == "notes"}
+    def _paths(self) -> Mapping[tuple[str, str], str]:
+        """The file of every record, by kind and id."""
+        return dict(zip(((kind_of(type(one)), one.id) for one in self.loaded.records), self.loaded.paths, strict=True))
 
 
 def open_book(folder: Path, kept: Kept | None = None) -> Book:

@@ -4,6 +4,8 @@ from bezelbook.finding import Finding, Quote
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.monday_page import monday_page
 from bezelbook.publish.page_text import bodies
+from bezelbook.reasoning.losses import TOO_DEEP
+from bezelbook.reasoning.proposal import Proposal
 from bezelbook.values.words import WEIGHTS
 from tests.publish.pages_of import pages_about
 from tests.publish.reading_html import parsed
@@ -16,8 +18,8 @@ FOUND = Finding(
     says="there is too much of it",
     quotes=(Quote("a-note", "box: goes in"), Quote("b-note", "box: does not")),
     difference="the mount",
-    proposals=("the mount: a-note does not say", "the build"),
-    cost="an hour",
+    proposals=(Proposal("mount", "the mount: a-note does not say"), Proposal("build", "the build")),
+    loss=TOO_DEEP,
     question="What differs?",
     answers=("the mount", "nothing"),
     vehicle=making.CAR,
@@ -37,7 +39,7 @@ def test_a_card_puts_two_quotes_side_by_side_with_the_one_difference_and_the_que
         "There is too much of it",
         "What differs?",
         "the mount: a-note does not say; or the build",
-        "an hour",
+        TOO_DEEP.words,
         "Too much of it",
     ):
         assert words in card.text

@@ -8,6 +8,7 @@ import pytest
 
 from bezelbook.checking import check, rules
 from bezelbook.finding import Finding
+from bezelbook.kinds import KINDS
 from bezelbook.store.rule_cases import rule_cases
 from bezelbook.store.yaml_text import read_yaml
 from bezelbook.values.words import WEIGHTS
@@ -15,6 +16,7 @@ from tests.rules.case_books import book_of, records_of
 
 HERE = Path(__file__).parent
 Case = Mapping[str, Any]
+FOLDERS = {kind.name: kind.folder for kind in KINDS.values()}
 NAMES = tuple(rule.name for rule in rules())
 
 
@@ -46,9 +48,10 @@ def test_a_rule_says_in_a_case_what_the_case_says_it_finds(rule: str, case: Case
     findings = found(rule, case)
     expected = case.get("finds", [])
     assert bool(expected) == (case["expect"] == "fires")
-    assert [[quote.note for quote in finding.quotes] for finding in findings] == [one["quotes"] for one in expected]
+    assert [[quote.id for quote in finding.quotes] for finding in findings] == [one["quotes"] for one in expected]
     for finding, one in zip(findings, expected, strict=True):
-        assert one.get("proposes", finding.proposals[0]) in finding.proposals
+        proposed = [proposal.words for proposal in finding.proposals]
+        assert one.get("proposes", proposed[0]) in proposed
         assert one.get("says", finding.says) == finding.says
 
 
@@ -62,15 +65,15 @@ def test_what_a_rule_finds_can_be_settled_by_a_team(rule: str, case: Case) -> No
         assert finding.weight in WEIGHTS
         assert finding.question.endswith("?")
         assert len(finding.answers) > 1
-        assert all((finding.says, finding.difference, finding.cost, *finding.proposals))
-        assert all(quote.words and quote.note in book.notes for quote in finding.quotes)
+        assert all((finding.says, finding.difference, finding.loss.words, *finding.proposals))
+        assert all(quote.words and quote.id in book.records[quote.kind] for quote in finding.quotes)
 
 
 @by_case
 def test_a_quote_points_at_a_field_that_the_note_has(rule: str, case: Case) -> None:
     for finding in found(rule, case):
         for quote in finding.quotes:
-            value: Any = case["book"]["notes"][quote.note]
+            value: Any = case["book"][FOLDERS[quote.kind]][quote.id]
             for step in quote.path:
                 value = value[step]
             assert value

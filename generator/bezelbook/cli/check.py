@@ -47,14 +47,21 @@ def _finding(book: Book, finding: Finding) -> list[str]:
     return [
         f"{finding.weight}: {where}{finding.says} ({finding.rule})",
         *(f"  {place}: {quote.words}" for place, quote in quotes),
-        *(f"  perhaps {proposal}" for proposal in finding.proposals),
+        *(f"  perhaps {proposal.words}" for proposal in finding.proposals),
         f"  {finding.question} {' / '.join(finding.answers)}",
-        f"  costs {finding.cost}",
+        f"  costs {finding.loss.words}",
     ]
 
 
 def _json(book: Book) -> str:
-    findings = [asdict(finding) | {"places": book.places_of(finding)} for finding in book.findings]
+    findings = [_plain(finding) | {"places": book.places_of(finding)} for finding in book.findings]
     complaints = [asdict(complaint) for complaint in book.loaded.complaints]
     told = {"records": len(book.loaded.records), "complaints": complaints, "findings": findings}
     return as_json(told, indent=1)
+
+
+def _plain(finding: Finding) -> dict[str, Any]:
+    """A finding as plain data, hours as decimal numbers."""
+    loss = finding.loss
+    hours = {"what": loss.what, "bay_hours": [float(loss.least), float(loss.most)]}
+    return asdict(finding) | {"loss": hours}

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bezelbook.finding import Finding
+from bezelbook.finding import Finding, Quote
+from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import MONDAY, Links
 from bezelbook.publish.knowledge import Knowledge
@@ -81,7 +82,7 @@ def _cards(knowledge: Knowledge, weight: str) -> Iterator[Card]:
                 place_words(book, finding.vehicle, finding.place) if finding.vehicle else "on the bench",
                 _where_at(book, finding, to),
                 to.rule(finding.rule),
-                tuple(_told(book, quote.note, quote.words, to) for quote in finding.quotes),
+                tuple(_told(book, quote, to) for quote in finding.quotes),
             )
 
 
@@ -93,6 +94,10 @@ def _where_at(book: KnowledgeBase, finding: Finding, to: Links) -> str:
     return to.place(finding.vehicle, finding.place) if listed or noted else to.vehicle(finding.vehicle)
 
 
-def _told(book: KnowledgeBase, note_id: str, words: str, to: Links) -> Told:
-    note = book.notes[note_id]
-    return Told(words, f"{note.author or 'not signed'}, {note.date or 'no date'}", to.note(note))
+def _told(book: KnowledgeBase, quote: Quote, to: Links) -> Told:
+    record = book.records[quote.kind][quote.id]
+    if quote.kind == "note":
+        note = book.notes[quote.id]
+        return Told(quote.words, f"{note.author or 'not signed'}, {note.date or 'no date'}", to.note(note))
+    name = record.name if isinstance(record, Named) else quote.id
+    return Told(quote.words, name, to.record(quote.kind, quote.id))

@@ -23,11 +23,12 @@ SHOP = "shop.yaml"
 class Loaded:
     """What was found in a book.
 
-    `records` are those without any fault, in the order of their paths; `complaints` come by path, line and column;
+    `records` are those without any fault, in the order of their `paths`; `complaints` come by path, line and column;
     `read` are the paths of all records' files, as complaints show them; `digests` has the SHA-256 of each by path.
     """
 
     records: tuple[Record, ...]
+    paths: tuple[str, ...]
     complaints: tuple[Complaint, ...]
     read: tuple[str, ...]
     digests: Mapping[str, str]
@@ -36,7 +37,7 @@ class Loaded:
 def load_book(folder: Path, kinds: Mapping[str, Kind] = KINDS) -> Loaded:
     """Read every record below the folder; a file with a fault is left out, and all faults of all files are told."""
     files, complaints = walk(folder, kinds)
-    records: list[Record] = []
+    records: dict[str, Record] = {}
     told = list(complaints)
     digests: dict[str, str] = {}
     with _collecting_later():
@@ -48,12 +49,13 @@ def load_book(folder: Path, kinds: Mapping[str, Kind] = KINDS) -> Loaded:
                 digests[path] = hashlib.sha256(data).hexdigest()
                 record, faults = read_record(data, file.kind, file.name)
             if record is not None:
-                records.append(record)
+                records[path] = record
             told.extend(Complaint(path, fault.line, fault.column, fault.what, fault.mend) for fault in faults)
-    newer = newer_format(records)
+    newer = newer_format(list(records.values()))
     if newer:
         told = [Complaint(shown_path(folder / SHOP), newer.line, newer.column, newer.what, newer.mend)]
-    return Loaded(() if newer else tuple(records), tuple(sorted(told)), tuple(digests), digests)
+        records = {}
+    return Loaded(tuple(records.values()), tuple(records), tuple(sorted(told)), tuple(digests), digests)
 
 
 @contextmanager

@@ -97,6 +97,30 @@ Function = Literal[
 ]
 """Something the car did before the job, and that a customer or the law expects it to do afterwards."""
 
+Axis = Literal[
+    "build",
+    "package",
+    "body",
+    "hand",
+    "display",
+    "side",
+    "mount",
+    "tabs",
+    "glass",
+    "loom",
+    "cut",
+    "plugs",
+    "datum",
+    "tool",
+    "view",
+    "unit",
+    "how sure",
+    "which thing",
+    "scope",
+    "one is wrong",
+]
+"""What two notes may differ in, so that both are true; the last two words are for where nothing else explains it."""
+
 VERDICTS: tuple[Verdict, ...] = get_args(Verdict)
 ANSWER_VERDICTS: tuple[AnswerVerdict, ...] = get_args(AnswerVerdict)
 SURENESSES: tuple[Sureness, ...] = get_args(Sureness)
@@ -112,3 +136,4 @@ PLUG_VIEWS: tuple[PlugView, ...] = get_args(PlugView)
 EDGES: tuple[Edge, ...] = get_args(Edge)
 CIRCUITS: tuple[Circuit, ...] = get_args(Circuit)
 FUNCTIONS: tuple[Function, ...] = get_args(Function)
+AXES: tuple[Axis, ...] = get_args(Axis)

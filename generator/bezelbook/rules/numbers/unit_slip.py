@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from bezelbook.finding import Finding, NoteRule, NoteScope, Quote
+from bezelbook.finding import Finding, NoteScope, Quote, Rule
 from bezelbook.kinds.note.record import Bench
+from bezelbook.reasoning.losses import TOO_DEEP
+from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.slip import Slip, slips
 from bezelbook.values.shown import show_length
-
-COST = "0.5 to 2 bay-hours when a wrong depth is found with the dash open (common practice, no source)"
 
 
 def check(scope: NoteScope) -> Iterator[Finding]:
@@ -19,7 +19,9 @@ def check(scope: NoteScope) -> Iterator[Finding]:
 def _finding(scope: NoteScope, slip: Slip) -> Finding:
     note = scope.note
     low, high = slip.usual_mm
-    proposals = tuple(f"{slip.typed} was meant in {unit}: {show_length(length)}" for unit, length in slip.readings)
+    proposals = tuple(
+        Proposal("unit", f"{slip.typed} was meant in {unit}: {show_length(length)}") for unit, length in slip.readings
+    )
     vehicle, place = ("", "") if isinstance(note, Bench) else (note.vehicle, note.place)
     return Finding(
         rule=RULE.name,
@@ -28,8 +30,8 @@ def _finding(scope: NoteScope, slip: Slip) -> Finding:
         says=f"{slip.field} {slip.typed} is outside the usual {low} to {high} mm, so the note waits",
         quotes=(Quote(note.id, f"{slip.field} {slip.typed}", slip.path),),
         difference="the unit",
-        proposals=proposals or ("the number was typed wrong: ask its author",),
-        cost=COST,
+        proposals=proposals or (Proposal("one is wrong", "the number was typed wrong: ask its author"),),
+        loss=TOO_DEEP,
         question=f"What did {slip.typed} mean?",
         answers=(
             *(f"{unit}: {show_length(length)}" for unit, length in slip.readings),
@@ -41,4 +43,4 @@ def _finding(scope: NoteScope, slip: Slip) -> Finding:
     )
 
 
-RULE = NoteRule("unit-slip", "A number in the wrong unit", __doc__ or "", check)
+RULE = Rule("unit-slip", "A number in the wrong unit", "slip", __doc__ or "", NoteScope, check)

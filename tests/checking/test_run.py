@@ -8,13 +8,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bezelbook import checking
-from bezelbook.checking import check, place_scopes, rules
-from bezelbook.finding import Finding, NoteRule, NoteScope, PlaceRule, PlaceScope, Quote
+from bezelbook.checking import run
+from bezelbook.checking.run import check, rules, run_rule
+from bezelbook.checking.scopes import place_scopes
+from bezelbook.finding import Finding, NoteScope, PlaceScope, Quote, Rule
 from bezelbook.kinds import KINDS
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
-from bezelbook.rules import depth_ladder_reversed, unit_slip
+from bezelbook.reasoning.losses import TOO_DEEP
+from bezelbook.reasoning.proposal import Proposal
+from bezelbook.rules.numbers import unit_slip
+from bezelbook.rules.openings import depth_ladder_reversed
 
 Files = Mapping[tuple[str, str], Mapping[str, Any]]
 
@@ -157,7 +161,7 @@ def test_checking_after_edits_with_what_was_kept_finds_what_checking_everything_
 def test_checking_again_runs_no_rule(book: Files) -> None:
     first = check(made(book))
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(checking._Run, "__call__", lambda _: pytest.fail("a rule was run again"))
+        patch.setattr(run, "run_rule", lambda *_: pytest.fail("a rule was run again"))
         assert check(made(book), first.kept) == first
 
 
@@ -169,24 +173,18 @@ def test_a_place_seen_by_itself_says_what_it_says_in_the_whole_book(book: Files)
         assert tuple(depth_ladder_reversed.check(replace(scope, book=base))) == alone
 
 
-@given(books)
-def test_nothing_outside_a_place_is_in_its_scope(book: Files) -> None:
-    for scope in place_scopes(made(book)):
-        assert list(scope.book.vehicles) == [scope.vehicle]
-        made_here = [note for note in scope.book.notes.values() if note.form != "bench"]
-        assert {(note.vehicle, note.place) for note in made_here} == {(scope.vehicle, scope.place)}
-        named = {one.what for one in made_here if one.form == "tried"}
-        for unit in scope.book.head_units.values():
-            assert named & {unit.id, unit.name, *unit.also}
-        assert {note.part for note in scope.book.notes.values() if note.form == "bench"} <= set(scope.book.head_units)
-
-
 # --- what is handed to whom ---
 
 
 def a_finding(rule: str, key: str, **more: Any) -> Finding:
-    said: dict[str, Any] = {"says": "s", "quotes": (Quote("n", "w"),), "difference": "d", "proposals": ("p",)}
-    rest: dict[str, Any] = {"cost": "c", "question": "q?", "answers": ("a", "b"), "weight": "tidy up"}
+    said: dict[str, Any] = {"says": "s", "quotes": (Quote("n", "w"),), "difference": "d"}
+    rest: dict[str, Any] = {
+        "loss": TOO_DEEP,
+        "proposals": (Proposal("unit", "p"),),
+        "question": "q?",
+        "answers": ("a", "b"),
+        "weight": "tidy up",
+    }
     return Finding(**{"rule": rule, "key": key, **said, **rest, **more})
 
 
@@ -218,8 +216,11 @@ def test_a_rule_about_notes_is_handed_each_note_and_a_rule_about_places_each_pla
         scopes.append(scope)
         yield from ()
 
-    pair = (NoteRule("of-notes", "t", "s", watch), PlaceRule("of-places", "t", "s", watch))
-    monkeypatch.setattr(checking, "rules", lambda: pair)
+    pair = (
+        Rule("of-notes", "t", "gap", "s", NoteScope, watch),
+        Rule("of-places", "t", "gap", "s", PlaceScope, watch),
+    )
+    monkeypatch.setattr(run, "rules", lambda: pair)
     assert check(a_book).findings == ()
     notes = [scope.note.id for scope in scopes if isinstance(scope, NoteScope)]
     places = [scope for scope in scopes if isinstance(scope, PlaceScope)]
@@ -232,9 +233,9 @@ def test_a_rule_about_notes_is_handed_each_note_and_a_rule_about_places_each_pla
 def test_a_rule_is_never_run_on_a_scope_of_another_sort(a_book: KnowledgeBase) -> None:
     scope = next(place_scopes(a_book))
     with pytest.raises(TypeError, match="unit-slip"):
-        checking._Run(unit_slip.RULE, scope)()
+        run_rule(unit_slip.RULE, scope)
     with pytest.raises(TypeError, match="depth-ladder-reversed"):
-        checking._Run(depth_ladder_reversed.RULE, NoteScope(a_book.notes["b-here"]))()
+        run_rule(depth_ladder_reversed.RULE, NoteScope(a_book.notes["b-here"]))
 
 
 def test_what_is_found_comes_heaviest_first_then_by_place(
@@ -246,7 +247,7 @@ def test_what_is_found_comes_heaviest_first_then_by_place(
             yield a_finding("z", f"{scope.note.id}/2", weight=weight, vehicle=getattr(scope.note, "vehicle", ""))
             yield a_finding("z", f"{scope.note.id}/1", weight=weight, vehicle=getattr(scope.note, "vehicle", ""))
 
-    monkeypatch.setattr(checking, "rules", lambda: (NoteRule("z", "t", "s", speak),))
+    monkeypatch.setattr(run, "rules", lambda: (Rule("z", "t", "gap", "s", NoteScope, speak),))
     keys = [finding.key for finding in check(a_book).findings]
     assert keys == ["b-here/1", "b-here/2", "c-lost/1", "c-lost/2", "a-there/1", "a-there/2"]
 
@@ -273,6 +274,6 @@ def test_a_nickname_that_two_parts_share_stays_open_to_a_rule() -> None:
 
 
 def test_every_module_of_the_rules_folder_is_a_rule_of_its_name(package: Any) -> None:
-    modules = sorted(path.stem for path in (package / "rules").glob("[!_]*.py"))
+    modules = sorted(path.stem for path in (package / "rules").glob("*/[!_]*.py"))
     assert [rule.name.replace("-", "_") for rule in rules()] == modules
     assert all(rule.title and rule.says.startswith(rule.says[0].upper()) for rule in rules())

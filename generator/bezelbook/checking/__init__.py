@@ -1,0 +1,5 @@
+"""How the book is checked: which rules there are, what each is handed, and what came of it."""
+
+from bezelbook.checking.run import Checked, Kept, check, rules
+
+__all__ = ["Checked", "Kept", "check", "rules"]

@@ -1,0 +1,1 @@
+"""Openings in the dash: room, mounts, boxes that go in and boxes that do not."""
