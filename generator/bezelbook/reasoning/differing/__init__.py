@@ -1,0 +1,1 @@
+"""What two notes differ in, or leave blank, that would make both of them true."""
