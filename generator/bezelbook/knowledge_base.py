@@ -43,14 +43,25 @@ class Pointer:
     path: Path
 
 
+@dataclass(frozen=True, slots=True)
+class Struck:
+    """A note that lost: it binds nothing any more, and is shown struck through with the reason."""
+
+    note: AnyNote
+    because: str
+    decision: str
+
+
 @dataclass(frozen=True)
 class KnowledgeBase:
     """Every record that could be read, by the name of its kind and its id.
 
-    Ids are unique within a kind; records come in order of id.
+    Ids are unique within a kind; records come in order of id. Notes that a decision struck are none of the records:
+    they are in `struck`, by id, so that nothing reasons with them by mistake.
     """
 
     records: Mapping[str, Mapping[str, Record]] = field(default_factory=dict)
+    struck: Mapping[str, Struck] = field(default_factory=dict)
 
     def _of(self, model: type[R]) -> Mapping[str, R]:
         return cast("Mapping[str, R]", self.records.get(kind_of(model), {}))
@@ -114,6 +125,15 @@ class KnowledgeBase:
     def notes(self) -> Mapping[str, AnyNote]:
         """Every note, of whatever form."""
         return cast("Mapping[str, AnyNote]", self.records.get("note", {}))
+
+    def written(self, note: str) -> AnyNote:
+        """The note of this id, whether it stands or was struck; raises KeyError when there is none."""
+        return self.struck[note].note if note in self.struck else self.notes[note]
+
+    def struck_at(self, vehicle: str, place: str) -> tuple[Struck, ...]:
+        """The notes of one place of one vehicle that lost, in order of id."""
+        lost = ((one, one.note) for _, one in sorted(self.struck.items()))
+        return tuple(one for one, n in lost if not isinstance(n, Bench) and (n.vehicle, n.place) == (vehicle, place))
 
     @cached_property
     def decisions(self) -> Mapping[str, Decision]:
@@ -222,9 +242,9 @@ def names_of(records: Mapping[str, Record]) -> Mapping[str, str]:
     return MappingProxyType(single | {folded(id_): id_ for id_ in records})
 
 
-def knowledge_base(records: Iterable[Record]) -> KnowledgeBase:
+def knowledge_base(records: Iterable[Record], struck: Mapping[str, Struck] | None = None) -> KnowledgeBase:
     """The records of a book, indexed; of two with the same kind and id the later one counts."""
     found: dict[str, dict[str, Record]] = {}
     for record in sorted(records, key=lambda record: record.id):
         found.setdefault(kind_of(type(record)), {})[record.id] = record
-    return KnowledgeBase(found)
+    return KnowledgeBase(found, struck or {})
