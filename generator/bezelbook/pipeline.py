@@ -42,7 +42,7 @@ SHAPE = '{"vehicle": …, "place": …, "what": …}'
 
 @dataclass(frozen=True)
 class Book:
-    """An opened book: what was read, what could not be, and what the rules found."""
+    """An opened book: what was read, what could not be, how it reads as settled, and what the rules found."""
 
     folder: Path
     loaded: Loaded
@@ -67,8 +67,8 @@ class Book:
 def open_book(folder: Path, kept: Kept | None = None) -> Book:
     """Read and check a book; files that cannot be read are left out and complained about, nothing else is lost."""
     loaded = load_book(folder)
-    base = knowledge_base(loaded.records)
-    return Book(folder, loaded, base, check(base, kept))
+    checked = check(knowledge_base(loaded.records), kept)
+    return Book(folder, loaded, checked.book, checked)
 
 
 def knowledge_of(folder: Path, today: str | None = None) -> Knowledge:

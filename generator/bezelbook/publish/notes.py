@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import AnyNote
-from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.publish.address import LOOSE, note_anchor, note_page
 from bezelbook.publish.typed import Line, typed_lines
 from bezelbook.reasoning.evidence import Evidence
@@ -13,7 +13,7 @@ from bezelbook.reasoning.quote import quote
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """A note ready to be quoted. `stands` is strong, weak, aside, or other for one that is not about room."""
+    """A note ready to be quoted. `stands` is strong, weak, aside, struck, or other for one that is not about room."""
 
     note: AnyNote
     words: str
@@ -51,9 +51,16 @@ def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -
     strong = [said(book, one.note, "strong") for one in evidence.standing]
     weak = [said(book, one.note, "weak", one.why) for one in evidence.weak]
     aside = [said(book, one.note, "aside", one.why) for one in evidence.aside]
-    sorted_out = {one.note.id for one in (*strong, *weak, *aside)}
+    lost = struck_notes(book, book.struck_at(vehicle, place))
+    sorted_out = {one.note.id for one in (*strong, *weak, *aside, *lost)}
     rest = [said(book, note) for note in book.notes_at(vehicle, place) if note.id not in sorted_out]
-    return tuple(one for group in (strong, weak, aside, rest) for one in newest_first(group))
+    waiting = [one for one in aside if one.note.id not in book.struck]
+    return tuple(one for group in (strong, weak, waiting, rest, lost) for one in newest_first(group))
+
+
+def struck_notes(book: KnowledgeBase, lost: Iterable[Struck]) -> list[Said]:
+    """Notes that lost an argument: struck through, each with the reason."""
+    return [said(book, one.note, "struck", f"struck: {one.because}") for one in lost]
 
 
 def newest_first(notes: Iterable[Said]) -> list[Said]:
@@ -64,5 +71,6 @@ def newest_first(notes: Iterable[Said]) -> list[Said]:
 
 def loose_notes(book: KnowledgeBase) -> tuple[Said, ...]:
     """Notes that point at a vehicle or at a part that is not in the book, newest first."""
-    loose = [note for note in book.notes.values() if note_page(book, note) == LOOSE]
-    return tuple(newest_first(said(book, note) for note in loose))
+    loose = [said(book, note) for note in book.notes.values() if note_page(book, note) == LOOSE]
+    lost = [one for one in book.struck.values() if note_page(book, one.note) == LOOSE]
+    return (*newest_first(loose), *newest_first(struck_notes(book, lost)))

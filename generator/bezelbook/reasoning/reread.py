@@ -20,7 +20,7 @@ def number_reread(note: N, unit: Literal["mm", "in"] | None) -> N:
     read: Any = note
     for slip in odd if unit == "in" else ():
         read = _changed(read, slip.path, _in_inches)
-    return _changed(read, ("numbers",), lambda _: "read back") if odd else note  # type: ignore[no-any-return]
+    return _changed(read, ("numbers",), lambda _: "read back") if odd else note
 
 
 def reading_reread(reading: RoomReading, measured_to: MeasuredTo | None, house: int) -> RoomReading:
