@@ -57,11 +57,13 @@ class KnowledgeBase:
     """Every record that could be read, by the name of its kind and its id.
 
     Ids are unique within a kind; records come in order of id. Notes that a decision struck are none of the records:
-    they are in `struck`, by id, so that nothing reasons with them by mistake.
+    they are in `struck`, by id, so that nothing reasons with them by mistake. `typed` has the notes that decisions read
+    otherwise, as they were typed.
     """
 
     records: Mapping[str, Mapping[str, Record]] = field(default_factory=dict)
     struck: Mapping[str, Struck] = field(default_factory=dict)
+    typed: Mapping[str, AnyNote] = field(default_factory=dict)
 
     def _of(self, model: type[R]) -> Mapping[str, R]:
         return cast("Mapping[str, R]", self.records.get(kind_of(model), {}))
@@ -242,9 +244,9 @@ def names_of(records: Mapping[str, Record]) -> Mapping[str, str]:
     return MappingProxyType(single | {folded(id_): id_ for id_ in records})
 
 
-def knowledge_base(records: Iterable[Record], struck: Mapping[str, Struck] | None = None) -> KnowledgeBase:
+def knowledge_base(records: Iterable[Record]) -> KnowledgeBase:
     """The records of a book, indexed; of two with the same kind and id the later one counts."""
     found: dict[str, dict[str, Record]] = {}
     for record in sorted(records, key=lambda record: record.id):
         found.setdefault(kind_of(type(record)), {})[record.id] = record
-    return KnowledgeBase(found, struck or {})
+    return KnowledgeBase(found)

@@ -1,9 +1,9 @@
 """How a note is quoted on a page: its own words, who and when, how sure, and why it stands where it does."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from bezelbook.kinds.note.record import AnyNote
+from bezelbook.kinds.note.record import AnyNote, Bench
 from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.publish.address import LOOSE, note_anchor, note_page
 from bezelbook.publish.typed import Line, typed_lines
@@ -19,6 +19,7 @@ class Said:
     words: str
     stands: str
     why: str
+    read_as: tuple[str, ...] = ()
 
     @property
     def anchor(self) -> str:
@@ -42,8 +43,19 @@ class Said:
 
 
 def said(book: KnowledgeBase, note: AnyNote, stands: str = "other", why: str = "") -> Said:
-    """A note by itself."""
-    return Said(note, quote(book, note), stands, why)
+    """A note by itself, as it was typed, and how the team reads it since."""
+    as_typed = book.typed.get(note.id, note)
+    return Said(as_typed, quote(book, as_typed), stands, why, tuple(_read_as(book, note.id)))
+
+
+def _read_as(book: KnowledgeBase, note: str) -> Iterator[str]:
+    """What the team has read into a note, decision by decision; nothing where no decision acts on it."""
+    for decision in book.decisions.values() if note in book.typed else ():
+        for reading in decision.read_as:
+            if reading.note == note:
+                said = [f"{line.label} {', '.join(line.words)}" for line in typed_lines(reading, leave_out=("note",))]
+                by = f"{decision.author or 'not signed'}, {decision.date or 'no date'}"
+                yield f"read as {', '.join(said)}: {decision.reason} ({by})"
 
 
 def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -> tuple[Said, ...]:
@@ -61,6 +73,13 @@ def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -
 def struck_notes(book: KnowledgeBase, lost: Iterable[Struck]) -> list[Said]:
     """Notes that lost an argument: struck through, each with the reason."""
     return [said(book, one.note, "struck", f"struck: {one.because}") for one in lost]
+
+
+def said_on_bench(book: KnowledgeBase, part: str) -> tuple[Said, ...]:
+    """What was seen of a part on the bench, newest first, and after it what lost."""
+    lost = [one for one in book.struck.values() if isinstance(one.note, Bench) and one.note.part == part]
+    standing = newest_first(said(book, note) for note in book.bench_notes(part))
+    return (*standing, *newest_first(struck_notes(book, lost)))
 
 
 def newest_first(notes: Iterable[Said]) -> list[Said]:

@@ -5,9 +5,8 @@ from typing import Any, get_args
 
 from bezelbook.kinds.decision.record import Decision, ReadAs
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, RoomReading, Tool
-from bezelbook.kinds.record import Record
 from bezelbook.kinds.vehicle.record import Vehicle
-from bezelbook.knowledge_base import KnowledgeBase, Struck, knowledge_base
+from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.reasoning.claims import house_tolerance
 from bezelbook.reasoning.reread import number_reread, reading_reread
 
@@ -37,9 +36,9 @@ def decided(book: KnowledgeBase, decisions: Iterable[Decision]) -> KnowledgeBase
             for lost in decision.struck
             if lost.note in notes
         }
-    others = (record for kind, records in book.records.items() if kind != "note" for record in records.values())
-    standing: list[Record] = [note for id_, note in notes.items() if id_ not in struck]
-    return knowledge_base([*others, *standing], struck)
+    standing = {id_: note for id_, note in notes.items() if id_ not in struck}
+    typed = {id_: book.notes[id_] for id_, note in notes.items() if note != book.notes[id_]}
+    return KnowledgeBase({**book.records, "note": standing}, struck, typed)
 
 
 def says_the_same(then: str, now: str) -> bool:
