@@ -13,9 +13,13 @@ from bezelbook.values.words import WEIGHTS
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """What was found, heaviest first, the book as it reads once decisions act, and what to keep for the next time."""
+    """What was found, heaviest first, the book as it reads once decisions act, and what to keep for the next time.
+
+    `raised` are the questions of the book as written, by key: what can be decided.
+    """
 
     findings: tuple[Finding, ...]
+    raised: Mapping[str, Finding]
     book: KnowledgeBase
     kept: Kept
 
@@ -45,7 +49,7 @@ def check(book: KnowledgeBase, kept: Kept | None = None) -> Checked:
         if any(_same(finding, left.get(scope.decision.question)) for finding in found):
             told.add(scope.decision.question)
     open_ones = [finding for key, finding in left.items() if key not in told]
-    return Checked(tuple(sorted([*open_ones, *about], key=_order)), reads, {**written, **read})
+    return Checked(tuple(sorted([*open_ones, *about], key=_order)), raised, reads, {**written, **read})
 
 
 def _by_key(kept: Kept) -> Mapping[str, Finding]:
