@@ -76,7 +76,7 @@ def test_a_quote_points_at_a_field_that_the_note_has(rule: str, case: Case) -> N
             value: Any = case["book"][FOLDERS[quote.kind]][quote.id]
             for step in quote.path:
                 value = value[step]
-            assert value
+            assert value is not None
 
 
 @by_case
