@@ -22,8 +22,10 @@ from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
+from bezelbook.reasoning.spoken.found import Choice
+from bezelbook.reasoning.spoken.known import known_of
 from bezelbook.reasoning.vocabulary import vocabulary
-from bezelbook.reasoning.words import Choice, read_words
+from bezelbook.reasoning.words import read_words
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.kind_examples import kind_examples
 from bezelbook.store.new_book import write_new_book
@@ -113,8 +115,8 @@ class Counter:
     def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
         reading = read_words(self.base, text, self._phrases)
-        found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
-        return found, reading.took
+        found = reading.read
+        return self._known(found) if isinstance(found, Choice) else self._answer(found), reading.took
 
     def ask(self, data: Mapping[str, Any]) -> dict[str, Any]:
         """A question as plain data, answered as plain data; raises Wrong when it cannot be read."""
@@ -122,7 +124,8 @@ class Counter:
         found = reading.read
         took = {"took": list(reading.took)} if reading.took else {}
         if isinstance(found, Choice):
-            return {"ask": found.ask, "options": [list(option) for option in found.options]} | took
+            known = {"known": list(self._known(found).known)} if found.at else {}
+            return {"ask": found.ask, "options": [list(option) for option in found.options]} | known | took
         return {**self._answer(found).plain(), **took}
 
     def batch(self, lines: Iterable[bytes]) -> Iterator[dict[str, Any]]:
@@ -140,12 +143,22 @@ class Counter:
     def _answer(self, question: Question | SpeakerQuestion) -> Answer | SpeakerAnswer:
         key = (question.vehicle, question.place)
         if isinstance(question, SpeakerQuestion):
-            if key not in self._speaker_places:
-                self._speaker_places[key] = speaker_place_of(self.base, *key)
-            return speaker_answer(self.base, question, self._speaker_places[key])
+            return self._speaker_answer(question)
         if key not in self._places:
             self._places[key] = place_of(self.base, *key)
         return answer(self.base, question, self._places[key])
+
+    def _speaker_answer(self, question: SpeakerQuestion) -> SpeakerAnswer:
+        return speaker_answer(self.base, question, self._speaker_place(question.vehicle, question.place))
+
+    def _speaker_place(self, vehicle: str, place: str) -> SpeakerPlace:
+        key = (vehicle, place)
+        if key not in self._speaker_places:
+            self._speaker_places[key] = speaker_place_of(self.base, *key)
+        return self._speaker_places[key]
+
+    def _known(self, choice: Choice) -> Choice:
+        return known_of(choice, self._speaker_place, self._speaker_answer)
 
 
 def _question(line: bytes) -> dict[str, Any]:

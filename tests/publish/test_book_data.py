@@ -2,7 +2,8 @@ import re
 
 import pytest
 
-from bezelbook.publish.book_data import book_data, browser_pattern
+from bezelbook.publish.book_data import book_data
+from bezelbook.publish.patterns import browser_pattern
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.reasoning.said_sizes import NO_SIZES, SIZES
 from bezelbook.reasoning.vocabulary import OPENINGS, SAME_WORDS, vocabulary

@@ -46,7 +46,7 @@ def asks(ask: str, *options: str) -> dict[str, Any]:
 
 
 HATCH, SEDAN, PICKUP, SUV = "compact-hatch-2", "large-sedan-2", "full-size-pickup-3", "mid-suv-1"
-DIFFERS = "What is sold as {} differs from one to the next. Which one, or how deep is it?"
+DIFFERS = "No two {} speakers need be alike. Which one, or how deep is it?"
 HATCH_DOORS = ("front door left", "front door right")
 SIX_AND_A_HALVES = (
     "boxed six and a half",

@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass, field
 
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import FILLERS, Phrase, Points
 
 
@@ -12,13 +13,14 @@ from bezelbook.reasoning.vocabulary import FILLERS, Phrase, Points
 class Choice:
     """Something the words leave open: what to ask, and the answers with the words that would say them.
 
-    `at` are the places for a speaker that it is about, as vehicle and place, of which what is known can be told; of
-    speakers of one `size_class` alone where one was said. `known` is what is told of them.
+    `at` are the places for a speaker that it is about, as vehicle and place, of which what is known can be told;
+    `question` is what was asked of each of them, where only the place is open. `known` is what was told.
     """
 
     ask: str
     options: tuple[tuple[str, str], ...]
     at: tuple[tuple[str, str], ...] = ()
+    question: SpeakerQuestion | None = None
     known: tuple[str, ...] = ()
 
 

@@ -1,6 +1,7 @@
 """A question about a speaker in free words: what it names is put together, what it leaves open is asked."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -24,22 +25,16 @@ def speaker_words(
     book: KnowledgeBase, vehicle: Vehicle, found: Found, splits: Mapping[str, str], year: int | None
 ) -> Read:
     """The question about a speaker in words whose vehicle is known, or what to ask; and how numbers were taken."""
-    place = speaker_place(vehicle, found)
-    speakers = found.named("speaker")
+    place, speakers = speaker_place(vehicle, found), found.named("speaker")
     said, text = fitting_said(book, found, found.text(with_places=False))
     sizes = speaker_sizes(replaced(replaced(text, NUMBER_WORDS), LABEL_WORDS), beside_speaker=bool(speakers))
     took = tuple(dict.fromkeys(sizes.took))
-    if isinstance(place, Choice):
-        return place, took
     if isinstance(said, Choice):
         return said, took
-    if len(speakers) != 1 and not _sized(sizes):
-        return _which_speaker(book, (vehicle.id, place), speakers, sizes, found), took
-    if len(speakers) > 1:
-        return _options("Which one?", [book.speakers[id_] for id_ in speakers]), took
+    took += said.took
     question = SpeakerQuestion(
         vehicle.id,
-        place,
+        "" if isinstance(place, Choice) else place,
         splits=splits,
         year=year,
         mounts=said.mounts,
@@ -48,7 +43,10 @@ def speaker_words(
         speaker=speakers[0] if speakers else None,
         sizes=sizes.sizes,
     )
-    return question, took + said.took
+    plain = len(speakers) == 1 or (not speakers and _sized(sizes))
+    if isinstance(place, Choice):
+        return (replace(place, question=question) if plain and place.at else place), took
+    return (question if plain else _which_speaker(book, (vehicle.id, place), speakers, sizes, found)), took
 
 
 def _sized(sizes: SpeakerSizes) -> bool:
@@ -72,9 +70,9 @@ def _which_speaker(
         return _options(NOTHING_SIZED, of_kind or list(book.speakers.values()), at)
     sold = [one for one in of_kind if class_of_nominal(one.nominal) == sizes.size_class]
     if sold:
-        ask = f"What is sold as {sizes.size_class} differs from one to the next. Which one, or how deep is it?"
+        ask = f"No two {sizes.size_class} speakers need be alike. Which one, or how deep is it?"
         return _options(ask, sold, at)
-    return _options(f"The book has none sold as {sizes.size_class}. How deep is it, or which other one?", of_kind, at)
+    return _options(f"The book has no {sizes.size_class} speaker of that sort. How deep is it, or which other one?", of_kind, at)
 
 
 def _options(ask: str, speakers: Iterable[Speaker], at: tuple[str, str] | None = None) -> Choice:

@@ -1,10 +1,10 @@
 """Sizes of a speaker in free words: which numbers are a depth, a hole, a bolt circle or only the size it is sold as."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
-from bezelbook.reasoning.said_sizes import BARE_UNITS, NO_SIZES, SIZE, UNIT
+from bezelbook.reasoning.said_sizes import BARE_UNITS, NO_SIZES, SIZE, UNIT, not_read
 from bezelbook.reasoning.spoken.size_classes import size_class
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity
@@ -40,15 +40,8 @@ USUAL_MM: Mapping[str, tuple[int, int]] = {
     "bolt_circle": (70, 320),
     "front_height": (1, 60),
 }
-# How a size is said in plain words.
-OF_WHAT: Mapping[str, str] = {
-    "mounting_depth": "deep",
-    "cut_out": "the hole it needs",
-    "basket": "the basket",
-    "flange": "the flange",
-    "bolt_circle": "the bolt circle",
-    "front_height": "high in front",
-}
+# Sizes that an oval has two of.
+TWO_WAYS = ("cut_out", "basket", "flange")
 # Deeper than nearly any speaker, so that a bare number as large may be its hole just as well.
 DEEPEST = 100 * MM
 
@@ -65,6 +58,8 @@ class SpeakerSizes:
 
 @dataclass(frozen=True, slots=True)
 class _One:
+    """One size, or two of an oval, and what it is of where a word says so."""
+
     parts: tuple[str, ...]
     of: str | None
 
@@ -72,20 +67,35 @@ class _One:
     def words(self) -> str:
         return " x ".join(self.parts)
 
+    @property
+    def bare(self) -> str:
+        return " x ".join(_bare(part) for part in self.parts)
+
+
+@dataclass(frozen=True, slots=True)
+class _Taken:
+    """Sizes as read, the unit that was taken where none was typed, and the others that would be as usual."""
+
+    sizes: tuple[Quantity, ...]
+    unit: str = ""
+    others: tuple[str, ...] = ()
+
 
 def speaker_sizes(text: str, *, beside_speaker: bool) -> SpeakerSizes:
     """Read the sizes in words. A number with no word beside it is the class it is sold as, or else its depth.
 
-    `beside_speaker`: a speaker with sizes of its own was named, so that such a number says nothing.
+    `beside_speaker`: a speaker with sizes of its own was named, so that such a number says nothing. The same number
+    said once more with a word beside it means what that word says.
     """
     said = list(_said(NO_SIZES.sub("|", text)))
     found = SpeakerSizes()
     for one in said:
         if one.of:
             _read(found, one, one.of)
+    plain = {one.bare for one in said if one.of}
     for one in said:
-        if not one.of:
-            _bare(found, one, beside_speaker=beside_speaker)
+        if not one.of and one.bare not in plain:
+            _guess(found, one, beside_speaker=beside_speaker)
     return found
 
 
@@ -97,94 +107,83 @@ def _said(text: str) -> Iterator[_One]:
         yield _One(parts, LABELS[word] if word else None)
 
 
-def _bare(found: SpeakerSizes, one: _One, *, beside_speaker: bool) -> None:
+def _guess(found: SpeakerSizes, one: _One, *, beside_speaker: bool) -> None:
+    """Take a number that nothing says what it is of."""
     words = one.words.replace(" x ", "x")
     sold_as = size_class(words) or size_class(words.removesuffix(" in"))
     if beside_speaker:
-        if sold_as is None:
-            found.took.append(f"{one.words} was not read as a size")
-    elif sold_as is not None and found.size_class in (None, sold_as):
+        found.took += [] if sold_as else [not_read(one.words)]
+    elif sold_as and found.size_class in (None, sold_as):
         _class(found, one, sold_as)
     elif len(one.parts) > 1:
-        _read(found, one, "cut_out", told="the hole it needs")
+        _read(found, one, "cut_out", told=" across, the hole it needs")
     elif "mounting_depth" in found.sizes or found.rival:
-        found.took.append(f"{one.words} was not read as a size")
-    elif (_size(one.parts[0], "mounting_depth") or ZERO)[0].base > DEEPEST and "cut_out" not in found.sizes:
+        found.took.append(not_read(one.words))
+    elif _is_deepest(one) and "cut_out" not in found.sizes:
         found.rival = one.words
     else:
-        _read(found, one, "mounting_depth", told="deep")
+        _read(found, one, "mounting_depth", told=" deep", other=f"the hole it needs would be cut-out {one.words}")
+
+
+def _is_deepest(one: _One) -> bool:
+    taken = _taken(one.parts, "mounting_depth")
+    return taken is not None and taken.sizes[0].base > DEEPEST
 
 
 def _class(found: SpeakerSizes, one: _One, sold_as: str) -> None:
     """Take a number for the class, and say how it would be said to be a depth where it may be one."""
     if found.size_class is None:
-        deep = _size(one.parts[0], "mounting_depth") if len(one.parts) == 1 else None
-        low, high = USUAL_MM["mounting_depth"]
-        other = deep is not None and low * MM <= deep[0].base <= high * MM
-        also = f"; deep would be {one.words} deep" if other else ""
-        found.took.append(f"{one.words} read as sold as {sold_as}{also}")
+        deep = _taken(one.parts, "mounting_depth") if len(one.parts) == 1 else None
+        also = f"; deep would be {one.words} deep" if deep and _within(deep.sizes[0], "mounting_depth") else ""
+        found.took.append(f"{one.words} read as the {sold_as} size{also}")
     found.size_class = sold_as
 
 
-def _read(found: SpeakerSizes, one: _One, of: str, told: str = "") -> None:
+def _read(found: SpeakerSizes, one: _One, of: str, told: str = "", other: str = "") -> None:
     """Take sizes that can be read and are not said already; tell of any others."""
     ways = (of, f"{of}_short")[: len(one.parts)]
-    read = [_size(part, of, one.parts) for part in one.parts]
-    if any(size is None for size in read) or any(way in found.sizes for way in ways) or _no_short(of, one):
-        found.took.append(f"{one.words} was not read as a size")
+    taken = _taken(one.parts, of)
+    if taken is None or any(way in found.sizes for way in ways) or (len(one.parts) > 1 and of not in TWO_WAYS):
+        found.took.append(not_read(one.words))
         return
-    sizes = sorted((size for size in read if size is not None), key=lambda size: -size[0].base)
-    found.sizes |= {way: size[0] for way, size in zip(ways, sizes, strict=True)}
-    unit = sizes[0][1]
-    if unit or told:
-        found.took.append(_told(one, of, unit, told))
+    found.sizes |= dict(zip(ways, sorted(taken.sizes, key=lambda size: -size.base), strict=True))
+    if taken.unit or told:
+        word = next(word for word, name in LABELS.items() if name == of)
+        others = [f"{unit} would be {one.bare} {unit} {word}" for unit in taken.others]
+        others += [other] if other else []
+        found.took.append("; ".join([f"{one.words} read as {taken.unit}{told}".replace("as  ", "as "), *others]))
 
 
-def _no_short(of: str, one: _One) -> bool:
-    return len(one.parts) > 1 and of not in ("cut_out", "basket", "flange")
-
-
-def _told(one: _One, of: str, unit: str, told: str) -> str:
-    """How a number was taken, and how it would be said to be something else."""
-    read_as = " ".join(word for word in (unit, told) if word)
-    others = [f"{other} would be {one.words} {other} {_label(of)}" for other in _others(one, of, unit)]
-    if told == "deep":
-        others.append(f"the hole it needs would be cut-out {one.words}")
-    return "; ".join([f"{one.words} read as {read_as}", *others])
-
-
-def _label(of: str) -> str:
-    return next(word for word, name in LABELS.items() if name == of)
-
-
-def _others(one: _One, of: str, unit: str) -> list[str]:
-    if not unit:
-        return []
-    usual = [other for other in BARE_UNITS if all(_usual(part, of, other) for part in one.parts)]
-    return [other for other in usual if other != unit]
-
-
-ZERO = (read_quantity("0 mm", "length"), "")
-
-
-def _size(typed: str, of: str, together: tuple[str, ...] = ()) -> tuple[Quantity, str] | None:
-    """A size and the unit that was taken for it, which is empty where one was typed; None when it cannot be read."""
-    units = [unit for part in together or (typed,) for unit in re.findall(UNIT, part)]
-    bare = re.sub(f" ?{UNIT}", "", typed)
+def _taken(parts: tuple[str, ...], of: str) -> _Taken | None:
+    """Sizes typed together share the last unit typed; without any they are read by the usual limits. None if neither."""
+    units = [unit for part in parts for unit in re.findall(UNIT, part)]
+    bare = tuple(_bare(part) for part in parts)
     try:
-        if units and not (set(units) == {"in"} and not _usual(bare, of, "in") and _usual(bare, of, "mm")):
-            size = read_quantity(typed if re.search(UNIT, typed) else f"{typed} {units[-1]}", "length")
-            return (size, "") if size.base else None
-        together = together or (bare,)
-        whole = [re.sub(f" ?{UNIT}", "", part) for part in together]
-        usual = [unit for unit in BARE_UNITS if all(_usual(part, of, unit) for part in whole)]
+        # "A 165 in the door": nothing is that many inches, so that "in" is only a word.
+        only_a_word = set(units) == {"in"} and not _usual(bare, of, "in") and _usual(bare, of, "mm")
+        if units and not only_a_word:
+            return _sized(part if re.search(UNIT, part) else f"{part} {units[-1]}" for part in parts)
+        usual = [unit for unit in BARE_UNITS if _usual(bare, of, unit)]
         unit = usual[0] if usual else "mm"
-        size = read_quantity(f"{bare} {unit}", "length")
-        return (size, unit) if size.base else None
+        sized = _sized(f"{part} {unit}" for part in bare)
+        return sized and _Taken(sized.sizes, unit, tuple(usual[1:]))
     except Wrong:
         return None
 
 
-def _usual(bare: str, of: str, unit: str) -> bool:
+def _sized(parts: Iterable[str]) -> _Taken | None:
+    sizes = tuple(read_quantity(part, "length") for part in parts)
+    return _Taken(sizes) if all(size.base for size in sizes) else None
+
+
+def _bare(part: str) -> str:
+    return re.sub(f" ?{UNIT}", "", part)
+
+
+def _usual(bare: Iterable[str], of: str, unit: str) -> bool:
+    return all(_within(read_quantity(f"{part} {unit}", "length"), of) for part in bare)
+
+
+def _within(size: Quantity, of: str) -> bool:
     low, high = USUAL_MM[of]
-    return low * MM <= read_quantity(f"{bare} {unit}", "length").base <= high * MM
+    return low * MM <= size.base <= high * MM
