@@ -52,8 +52,8 @@
 
   async function answered(reading, text) {
     const taken = tellings(reading);
-    if (reading.choice) return [...taken, missing(reading, text)];
     try {
+      if (reading.choice) return [...taken, ...await knownOf(reading.choice), missing(reading, text)];
       const vehicle = await bezelbook.open(reading.question.vehicle);
       return [...taken, replied(vehicle, reading.question)];
     } catch (fault) {
@@ -61,11 +61,25 @@
     }
   }
 
+  // What the book knows of the places for speakers that a choice is about.
+  async function knownOf({ at = [], question }) {
+    if (!at.length) return [];
+    const vehicle = await bezelbook.open(at[0][0]);
+    const lines = bezelbook.spokenReply.known(vehicle, { at, question });
+    if (!lines.length) return [];
+    const items = lines.map((line) => make("li", {}, said(line)));
+    return [make("section", { class: "known" }, make("h2", {}, "What the book knows"), make("ul", {}, items))];
+  }
+
   // How numbers were read, with the other reading one press away, and the words that named nothing.
-  function tellings({ question, took, bare, left }) {
-    const told = took.map((one) => make("p", { class: "took" }, `${one.split(";")[0]}.`, meant(question, bare, one)));
+  function tellings({ question, took, bare, adds, left }) {
+    const told = took.map((one) => make("p", { class: "took" }, `${one.split(";")[0]}.`, adds ? meantToo(adds.get(one)) : meant(question, bare, one)));
     if (left.length) told.push(make("p", { class: "left" }, "Not a name in the book: ", said(left.join(" "))));
     return told;
+  }
+
+  function meantToo(readings = []) {
+    return readings.map((words) => make("button", { type: "button", class: "meant", click: add(words) }, `I meant ${words}`));
   }
 
   function meant(question, bare, told) {
@@ -91,6 +105,7 @@
   }
 
   function replied(vehicle, question) {
+    if (Object.hasOwn(question, "speaker")) return spokenReplied(vehicle, question);
     const { answer, added, cannot } = bezelbook.reply.reply(vehicle, question);
     if (cannot) return instead(cannot, vehicle, question);
     const decider = bezelbook.reply.decider(vehicle, question);
@@ -99,6 +114,22 @@
       { words, tell: [tell, verdicts[verdict]].filter(Boolean).join(" · "), press: ask(narrowed) }
     ));
     return bezelbook.ticket.ticket(answer, added, vehicle, options ? asking(decider.ask, options) : null);
+  }
+
+  function spokenReplied(vehicle, question) {
+    const { answer, added, cannot, place } = bezelbook.spokenReply.reply(vehicle, question);
+    if (!cannot) return bezelbook.ticket.ticket(answer, added, { ...vehicle, places: vehicle.speakers.places }, null);
+    const plain = (words, narrowed) => ({ words, tell: "", press: ask({ ...question, ...narrowed }) });
+    if (cannot === "both") {
+      const { name } = bezelbook.told.speakers.find(({ id }) => id === question.speaker);
+      return asking("That is a speaker and a size. Which one do you mean?", [plain(name, { sizes: {} }), plain("only the size", { speaker: null })], terminal());
+    }
+    if (cannot === "state") {
+      const open = { mounts: null, tabs: null, glass: "run", splits: {}, year: null };
+      const known = place.mounts.map(({ key, words }) => plain(`with ${words}`, { ...open, mounts: key }));
+      return asking("This page has no answer for just that way of fitting it. Another?", [plain("any ring or mount that is known here", open), ...known], terminal());
+    }
+    return asking("This page cannot work that out for typed sizes. Ask about a speaker of the book?", bezelbook.told.speakers.map(({ id, name }) => plain(name, { speaker: id, sizes: {} })), terminal());
   }
 
   // What to say where the page has no answer: always with a way on.
@@ -129,7 +160,7 @@
   }
 
   function terminal() {
-    return make("p", { class: "hint" }, "For that very mount, ask at the shop's computer: ", make("code", {}, `bezelbook ask "${field.value.trim()}"`));
+    return make("p", { class: "hint" }, "For just that, ask at the shop's computer: ", make("code", {}, `bezelbook ask "${field.value.trim()}"`));
   }
 
   function pages(text) {
