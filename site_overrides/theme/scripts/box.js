@@ -129,7 +129,7 @@
       const known = place.mounts.map(({ key, words }) => plain(`with ${words}`, { ...open, mounts: key }));
       return asking("This page has no answer for just that way of fitting it. Another?", [plain("any ring or mount that is known here", open), ...known], terminal());
     }
-    return asking("This page cannot work that out for typed sizes. Ask about a speaker of the book?", bezelbook.told.speakers.map(({ id, name }) => plain(name, { speaker: id, sizes: {} })), terminal());
+    return asking("This page answers for one size at a time, without its ±. Ask about one of them, or about a speaker of the book?", bezelbook.told.speakers.map(({ id, name }) => plain(name, { speaker: id, sizes: {} })), terminal());
   }
 
   // What to say where the page has no answer: always with a way on.

@@ -4,14 +4,15 @@
 bezelbook.spokenReply = (() => {
   // { answer, added } or { cannot } when this page has no answer to that.
   function reply(vehicle, question) {
-    const { places, answers, fors } = vehicle.speakers;
+    const { places, answers } = vehicle.speakers;
     const place = places[question.place];
     const key = keyOf(vehicle, place, question);
     if (question.speaker && Object.keys(question.sizes).length) return { cannot: "both", place };
     if (!question.speaker) return bezelbook.spokenCompare.reply(vehicle, question, key);
     if (!Object.hasOwn(place.states, key)) return { cannot: "state", place };
     const number = bezelbook.told.speakers.findIndex(({ id }) => id === question.speaker);
-    return told(vehicle, fors, answers[place.states[key][number]], bezelbook.told.speakers[number]);
+    const { id, name } = bezelbook.told.speakers[number];
+    return told(vehicle, answers[place.states[key][number]], id, name);
   }
 
   // The state as one word, as the book has it.
@@ -28,7 +29,8 @@ bezelbook.spokenReply = (() => {
     return listing.length === 1 ? listing[0][0] : null;
   }
 
-  function told(vehicle, fors, found, { id, name }) {
+  function told(vehicle, found, id, name) {
+    const { fors } = vehicle.speakers;
     const [verdict, until, of, number, sure, witnesses, notes, argued, unknown, needs, looks] = found;
     const answer = {
       verdict, until_settled: until, for: { ...fors[of], what: id, words: `${name}${fors[of].words}` }, number, sure, witnesses,
@@ -62,5 +64,5 @@ bezelbook.spokenReply = (() => {
     return `${verdict}${looks.length ? ` ${needs[0]}` : ""}${sure && !looks.length ? ` (${sure})` : ""}`;
   }
 
-  return { reply, known, keyOf, noteOf, missing };
+  return { reply, known, told };
 })();

@@ -4,6 +4,7 @@ import json
 import random
 from collections import Counter
 from collections.abc import Callable, Iterator
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -11,18 +12,21 @@ import pytest
 from playwright.sync_api import Page
 
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.publish.speakers.pieces import TYPED_ONE, Piece, pieces
 from bezelbook.publish.speakers.place import PlaceForSpeakers, places_for_speakers
-from bezelbook.publish.speakers.told import states_of
+from bezelbook.publish.speakers.state import State, states_of
 from bezelbook.reasoning.speakers.answer import speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.found import Choice
 from bezelbook.reasoning.spoken.known import known_of
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import read_words
+from bezelbook.values.quantity import read_quantity
 from tests.reasoning.spoken.test_messy_speakers import DEMO, DOORS
 from tests.vectors.cases import plain_question, plain_speaker_question
 
 MADE_UP = 1500
+MM = 1_000_000
 READ = """(texts) => texts.map((text) => {
   const { question, choice, took } = bezelbook.words.read(text);
   return choice ? { ask: choice.ask, options: choice.options, at: choice.at || [], took } : { question, took };
@@ -114,6 +118,41 @@ def test_every_published_answer_about_a_speaker_is_the_books(opened: tuple[Page,
         verdicts[plain["verdict"]] += 1
     assert verdicts.total() == len(asked) > 0
     assert len(verdicts) > 1
+
+
+def typed(book: KnowledgeBase, many: int) -> Iterator[tuple[PlaceForSpeakers, SpeakerQuestion]]:
+    """One size typed at a place of which something is known, near where something changes and anywhere."""
+    chance = random.Random(21)
+    places = [place for place in places_for_speakers(book).values() if place.room.evidence.standing]
+    states = [(place, state) for place in places for state in states_of(place) if state.glass == "run" and not state.tabs]
+    for _ in range(many):
+        place, state = chance.choice(states)
+        of = "mounting_depth" if state.mounts else chance.choice(TYPED_ONE)
+        piece = chance.choice(list(known_pieces(place, state, of)))
+        near = chance.choice((piece.low, piece.high)) + chance.choice((-100, 0, 0, 100, 1000, -1000))
+        base = chance.choice((near, chance.randint(piece.low, piece.high), chance.randint(8, 240) * 500_000))
+        base = min(max(base // 100 * 100, MM), 400 * MM)
+        size = read_quantity(f"{base // MM}.{base % MM // 100:04d} mm", "length")
+        yield place, state.question(place, None, {of: size})
+
+
+@lru_cache(maxsize=None)
+def known_pieces(place: PlaceForSpeakers, state: State, of: str) -> tuple[Piece, ...]:
+    return tuple(pieces(place, state, of))
+
+
+def test_made_up_sizes_of_speakers_are_answered_alike(opened: tuple[Page, KnowledgeBase]) -> None:
+    page, book = opened
+    asked = list(typed(book, MADE_UP // 2))
+    found = page.evaluate(REPLY, [plain_speaker_question(question) for _, question in asked])
+    verdicts: Counter[str] = Counter()
+    for (place, question), browser in zip(asked, found, strict=True):
+        if browser is not None:
+            plain = json.loads(json.dumps(speaker_answer(book, question, place.room).plain()))
+            assert browser == plain, question
+        verdicts["left to the command line" if browser is None else browser["verdict"]] += 1
+    assert verdicts["left to the command line"] < MADE_UP // 40, verdicts
+    assert len(verdicts) > 2
 
 
 def test_what_is_known_is_told_alike(opened: tuple[Page, KnowledgeBase]) -> None:
