@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Collection, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
@@ -18,6 +18,7 @@ from bezelbook.reasoning.vocabulary import OPENINGS, Phrase, folded_words, vocab
 
 __all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
 
+HOW_DEEP = "How deep is it?"
 # A new shop's book; how to write a vehicle down is told on the page of that name.
 NO_VEHICLE = (
     "The book holds no vehicle yet: write the first one as a file in its folder vehicles, "
@@ -70,11 +71,12 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     mounts = _mounts(book, found)
     if isinstance(mounts, Choice):
         return Reading(mounts, said.took)
-    if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
-        return Reading(_which_thing(book, units, said.rivals, sized=bool(said.sizes)), said.took)
     year, untold = _year(vehicle, found)
-    unit = units[0] if units else None
+    unit = units[0] if len(units) == 1 else None
     question = Question(vehicle.id, place, _splits(vehicle, found), year, mounts, unit=unit, sizes=said.sizes)
+    if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
+        choice = _which_thing(book, units, said.rivals, sized=bool(said.sizes))
+        return Reading(replace(choice, opening=question) if choice.ask == HOW_DEEP else choice, said.took)
     return Reading(question, said.took + untold)
 
 
@@ -165,7 +167,7 @@ def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...],
     if rivals:
         return Choice("Which of these is its depth?", tuple((size, f"{size} deep") for size in rivals))
     if sized and not units:
-        return Choice("How deep is it?", ())
+        return Choice(HOW_DEEP, ())
     named = {id_: book.head_units[id_] for id_ in units} or book.head_units
     options = tuple((unit.name, spoken(id_)) for id_, unit in named.items())
     return Choice("Which one?" if units else "Which one, or how deep is it?", options)

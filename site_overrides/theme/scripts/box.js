@@ -53,7 +53,9 @@
   async function answered(reading, text) {
     const taken = tellings(reading);
     try {
-      if (reading.choice) return [...taken, ...await knownOf(reading.choice), missing(reading, text)];
+      if (reading.choice && reading.choice.at && reading.choice.at.length) return [...taken, ...await bezelbook.spokenBox.asked(reading.choice, text, add)];
+      if (reading.choice && reading.choice.opening) return [...taken, ...await framed(reading, text)];
+      if (reading.choice) return [...taken, missing(reading, text)];
       const vehicle = await bezelbook.open(reading.question.vehicle);
       return [...taken, replied(vehicle, reading.question)];
     } catch (fault) {
@@ -61,14 +63,14 @@
     }
   }
 
-  // What the book knows of the places for speakers that a choice is about.
-  async function knownOf({ at = [], question }) {
-    if (!at.length) return [];
-    const vehicle = await bezelbook.open(at[0][0]);
-    const lines = bezelbook.spokenReply.known(vehicle, { at, question });
-    if (!lines.length) return [];
-    const items = lines.map((line) => make("li", {}, said(line)));
-    return [make("section", { class: "known" }, make("h2", {}, "What the book knows"), make("ul", {}, items))];
+  // What is too wide or too high is out, however deep it is; else how deep it may be, and the question how deep it is.
+  async function framed(reading, text) {
+    const { opening } = reading.choice;
+    const vehicle = await bezelbook.open(opening.vehicle);
+    const { answer } = bezelbook.reply.reply(vehicle, opening);
+    if (answer && answer.verdict === "does not") return [replied(vehicle, opening)];
+    const lines = bezelbook.reply.depths(vehicle, opening).map((line) => make("li", {}, said(line)));
+    return [make("section", { class: "known" }, make("ul", {}, lines)), missing(reading, text)];
   }
 
   // How numbers were read, with the other reading one press away, and the words that named nothing.
@@ -105,7 +107,7 @@
   }
 
   function replied(vehicle, question) {
-    if (Object.hasOwn(question, "speaker")) return spokenReplied(vehicle, question);
+    if (Object.hasOwn(question, "speaker")) return bezelbook.spokenBox.replied(vehicle, question, ask, terminal());
     const { answer, added, cannot } = bezelbook.reply.reply(vehicle, question);
     if (cannot) return instead(cannot, vehicle, question);
     const decider = bezelbook.reply.decider(vehicle, question);
@@ -114,22 +116,6 @@
       { words, tell: [tell, verdicts[verdict]].filter(Boolean).join(" · "), press: ask(narrowed) }
     ));
     return bezelbook.ticket.ticket(answer, added, vehicle, options ? asking(decider.ask, options) : null);
-  }
-
-  function spokenReplied(vehicle, question) {
-    const { answer, added, cannot, place } = bezelbook.spokenReply.reply(vehicle, question);
-    if (!cannot) return bezelbook.ticket.ticket(answer, added, { ...vehicle, places: vehicle.speakers.places }, null);
-    const plain = (words, narrowed) => ({ words, tell: "", press: ask({ ...question, ...narrowed }) });
-    if (cannot === "both") {
-      const { name } = bezelbook.told.speakers.find(({ id }) => id === question.speaker);
-      return asking("That is a speaker and a size. Which one do you mean?", [plain(name, { sizes: {} }), plain("only the size", { speaker: null })], terminal());
-    }
-    if (cannot === "state") {
-      const open = { mounts: null, tabs: null, glass: "run", splits: {}, year: null };
-      const known = place.mounts.map(({ key, words }) => plain(`with ${words}`, { ...open, mounts: key }));
-      return asking("This page has no answer for just that way of fitting it. Another?", [plain("any ring or mount that is known here", open), ...known], terminal());
-    }
-    return asking("This page answers for one size at a time, without its ±. Ask about one of them, or about a speaker of the book?", bezelbook.told.speakers.map(({ id, name }) => plain(name, { speaker: id, sizes: {} })), terminal());
   }
 
   // What to say where the page has no answer: always with a way on.

@@ -50,19 +50,5 @@ bezelbook.spokenReply = (() => {
     return { what, look, changes };
   }
 
-  // The lines that are told of the places of a choice: the answer at each where only the place is open, else the notes.
-  function known(vehicle, { at, question }) {
-    return at.flatMap(([, id]) => {
-      const place = vehicle.speakers.places[id];
-      if (!question) return place.known.map((line) => `${place.name}: ${line}`);
-      const { answer, added } = reply(vehicle, { ...question, place: id });
-      return answer ? [`${place.name}: ${short(answer, added)}`] : [];
-    });
-  }
-
-  function short({ verdict, needs, sure }, { looks }) {
-    return `${verdict}${looks.length ? ` ${needs[0]}` : ""}${sure && !looks.length ? ` (${sure})` : ""}`;
-  }
-
-  return { reply, known, told };
+  return { reply, told };
 })();

@@ -26,13 +26,13 @@ bezelbook.words = (() => {
     const units = named(found, "unit");
     found.sized = bezelbook.sizes.said(found.left, units.length > 0);
     const choice = place.choice || whichMount(found) || whichThing(found, units);
-    if (choice) return answered(found, null, choice);
+    if (choice && !choice.open) return answered(found, null, choice);
     const year = yearOf(found, vehicle);
     const question = {
       vehicle: vehicle.id, place: place.id, splits: splitsOf(found, vehicle), year: year.said,
       mounts: mountsOf(found), unit: units[0] || null, sizes: found.sized.sizes,
     };
-    return answered(found, question, null, year.untold);
+    return choice ? answered(found, null, { ...choice, opening: question }) : answered(found, question, null, year.untold);
   }
 
   // What was asked of a place for a speaker.
@@ -190,7 +190,7 @@ bezelbook.words = (() => {
     if (units.length <= 1 && !sized.rivals.length && (units.length || sized.sizes.depth)) return null;
     const rivals = sized.rivals.map((size) => [size, `${size} deep`]);
     if (rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: rivals };
-    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [] };
+    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [], open: true };
     const things = units.length ? units.map((id) => bezelbook.told.units.find((one) => one.id === id)) : bezelbook.told.units;
     const ask = units.length ? "Which one?" : "Which one, or how deep is it?";
     return { about: "thing", ask, options: things.map(({ id, name }) => [name, spoken(id)]) };

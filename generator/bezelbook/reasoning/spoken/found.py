@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass, field
 
+from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import FILLERS, Phrase, Points
 
@@ -14,13 +15,15 @@ class Choice:
     """Something the words leave open: what to ask, and the answers with the words that would say them.
 
     `at` are the places for a speaker that it is about, as vehicle and place, of which what is known can be told;
-    `question` is what was asked of each of them, where only the place is open. `known` is what was told.
+    `question` is what was asked of each of them, where only the place is open. `opening` is what was asked of an
+    opening, where only the depth is open. `known` is what was told.
     """
 
     ask: str
     options: tuple[tuple[str, str], ...]
     at: tuple[tuple[str, str], ...] = ()
     question: SpeakerQuestion | None = None
+    opening: Question | None = None
     known: tuple[str, ...] = ()
 
 
