@@ -35,7 +35,9 @@ def plain_speaker_question(question: SpeakerQuestion) -> dict[str, Any]:
         "tabs": question.tabs,
         "glass": question.glass,
         "speaker": question.speaker,
-        "sizes": {of: {"base": size.base, "give": size.give, "typed": size.typed} for of, size in question.sizes.items()},
+        "sizes": {
+            of: {"base": size.base, "give": size.give, "typed": size.typed} for of, size in question.sizes.items()
+        },
     }
 
 

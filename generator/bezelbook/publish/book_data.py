@@ -22,6 +22,7 @@ from bezelbook.reasoning.words import NO_VEHICLE, SIZE_GOES_ON
 from bezelbook.values.quantity import pattern
 from bezelbook.values.unit import MOST_DECIMALS
 
+
 def book_data(knowledge: Knowledge) -> dict[str, Any]:
     """Everything that the box has to know before a vehicle is named, as plain data."""
     book = knowledge.book

@@ -1,7 +1,7 @@
 """Free words at the counter, read as a question; what is missing is asked for, never guessed."""
 
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Collection
 from dataclasses import dataclass, replace
 
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -25,7 +25,9 @@ NO_VEHICLE = (
     "as the page How to write it down shows."
 )
 # What behind a small number shows that it is a size, so that it is no generation.
-SIZE_GOES_ON = re.compile(rf"{UNIT}|x|\u00b1|\d+/\d+|[\u00bc-\u00be\u215b-\u215e]|din|doors?|coax|speakers?|sub|ring|{'|'.join(NEED_WORDS)}")
+SIZE_GOES_ON = re.compile(
+    rf"{UNIT}|x|\u00b1|\d+/\d+|[\u00bc-\u00be\u215b-\u215e]|din|doors?|coax|speakers?|sub|ring|{'|'.join(NEED_WORDS)}"
+)
 
 
 @dataclass(frozen=True)
@@ -171,4 +173,3 @@ def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...],
     named = {id_: book.head_units[id_] for id_ in units} or book.head_units
     options = tuple((unit.name, spoken(id_)) for id_, unit in named.items())
     return Choice("Which one?" if units else "Which one, or how deep is it?", options)
-

@@ -125,9 +125,7 @@ DEMO: Mapping[str, dict[str, Any]] = {
     "hatch left front door 63": {"at": f"{HATCH} front-door-left", "mounting_depth": 63},
     'hatch left front door 2 1/2"': {"at": f"{HATCH} front-door-left", "mounting_depth": 63.5},
     "hatch left front door 2.5": {"at": f"{HATCH} front-door-left", "mounting_depth": 63.5},
-    "hatch left front door 143": asks(
-        "Is 143 its depth, or the hole it needs?", "143 deep", "cut out 143"
-    ),
+    "hatch left front door 143": asks("Is 143 its depth, or the hole it needs?", "143 deep", "cut out 143"),
     "hatch left front door bolt circle 156, 63 deep": {
         "at": f"{HATCH} front-door-left",
         "mounting_depth": 63,

@@ -87,7 +87,7 @@ def test_a_width_and_a_height_alone_are_answered_alike(opened: tuple[Page, Knowl
     """Either they rule it out by themselves, or how deep it may be is told."""
     page, book = opened
     counter = BookCounter(book)
-    chance = random.Random(22)
+    chance = random.Random(22)  # noqa: S311 - no secret, the same in every run
     texts = [
         f"{one.vehicle.replace('-', ' ')} {one.id.replace('-', ' ')} {chance.randint(300, 2500) / 10} x "
         f"{chance.randint(300, 1800) / 10} mm"
@@ -102,7 +102,8 @@ def test_a_width_and_a_height_alone_are_answered_alike(opened: tuple[Page, Knowl
             assert browser == json.loads(json.dumps(found.plain())), text
             assert browser["verdict"] == "does not"
             ruled_out += 1
-    assert 0 < ruled_out < len(texts)
+    # Nothing bounds a width or a height from above in the worked example, which has one vehicle.
+    assert (0 < ruled_out < len(texts)) == (len(book.vehicles) > 1)
 
 
 def plain_reading(reading: Reading) -> dict[str, Any]:

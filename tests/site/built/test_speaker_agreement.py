@@ -4,7 +4,7 @@ import json
 import random
 from collections import Counter
 from collections.abc import Callable, Iterator
-from functools import lru_cache
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -44,11 +44,17 @@ KNOWN = """async (places) => {
   for (const [vehicle, place] of places) known.push((await bezelbook.open(vehicle)).speakers.places[place].known);
   return known;
 }"""
-AGAIN = """(texts) => texts.map((text) => bezelbook.words.read(text).question).filter((one) => one && 'speaker' in one)
-  .map((question) => [bezelbook.words.again(question), question]).map(([said, question]) => [said, question, bezelbook.words.read(said).question])"""
+AGAIN = """(texts) => {
+  const questions = texts.map((text) => bezelbook.words.read(text).question).filter((one) => one && 'speaker' in one);
+  return questions.map((question) => {
+    const said = bezelbook.words.again(question);
+    return [said, question, bezelbook.words.read(said).question];
+  });
+}"""
 PIECES = (
-    "left", "right", "lh", "fl", "rr", "driver's side", "passenger", "front door", "door", "doors", "rear deck", "sails",
-    "kick panel", "under the seat", "load bay", "dash corner", "speakers", "coax", "tweeters", "sub", "comps", "6.5", "165",
+    "left", "right", "lh", "fl", "rr", "driver's side", "passenger", "front door", "door", "doors", "rear deck",
+    "sails", "kick panel", "under the seat", "load bay", "dash corner", "speakers", "coax", "tweeters", "sub", "comps",
+    "6.5", "165",
     "6x9", "5 1/4", "six and a half", "63", "63 deep", "depth 63 mm", "143", "cut-out 143", "152 x 222 hole", "bcd 156",
     "basket 141", "2.5", "2 1/2 in", "10 mm ring", "18 ring", "ring 12.7", "half inch spacer", "no ring", "tabs out",
     "tabs in", "glass up", "windows down", "year 3", "0.5 ring", "1/2 ring", "flange 166", "12 high", "63 ± 1 deep",
@@ -65,12 +71,11 @@ def opened(request: pytest.FixtureRequest, at_home: Callable[[Path, str], Page])
 
 def texts_of(book: KnowledgeBase, many: int) -> list[str]:
     """Shouted questions, and words of the book and of the trade in any order, the same in every run."""
-    chance = random.Random(20)
+    chance = random.Random(20)  # noqa: S311 - no secret, the same in every run
     names = [" ".join(phrase.words) for phrase in vocabulary(book) if phrase.points in ("speaker", "place", "mount")]
     cars = [" ".join(phrase.words) for phrase in vocabulary(book) if phrase.points == "vehicle"]
     made = [
-        " ".join(chance.choices((*PIECES, *names), k=chance.randint(1, 5)) + [chance.choice(cars)])
-        for _ in range(many)
+        " ".join([*chance.choices((*PIECES, *names), k=chance.randint(1, 5)), chance.choice(cars)]) for _ in range(many)
     ]
     return [*DEMO, *DOORS, *made]
 
@@ -118,9 +123,11 @@ def test_every_published_answer_about_a_speaker_is_the_books(opened: tuple[Page,
 
 def typed(book: KnowledgeBase, many: int) -> Iterator[tuple[PlaceForSpeakers, SpeakerQuestion]]:
     """One size typed at a place of which something is known, near where something changes and anywhere."""
-    chance = random.Random(21)
+    chance = random.Random(21)  # noqa: S311 - no secret, the same in every run
     places = [place for place in places_for_speakers(book).values() if place.room.evidence.standing]
-    states = [(place, state) for place in places for state in states_of(place) if state.glass == "run" and not state.tabs]
+    states = [
+        (place, state) for place in places for state in states_of(place) if state.glass == "run" and not state.tabs
+    ]
     for _ in range(many):
         place, state = chance.choice(states)
         of = "mounting_depth" if state.mounts else chance.choice(TYPED_ONE)
@@ -132,7 +139,7 @@ def typed(book: KnowledgeBase, many: int) -> Iterator[tuple[PlaceForSpeakers, Sp
         yield place, state.question(place, None, {of: size})
 
 
-@lru_cache(maxsize=None)
+@cache
 def known_pieces(place: PlaceForSpeakers, state: State, of: str) -> tuple[Piece, ...]:
     return tuple(pieces(place, state, of))
 

@@ -6,7 +6,7 @@ with every size in between (a ring that would have to be made to measure) is lef
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 from itertools import pairwise
 from typing import Any
 
@@ -44,7 +44,7 @@ class Piece:
 def pieces(place: PlaceForSpeakers, state: State, of: str) -> Iterator[Piece]:
     """The pieces of one size in one state, smallest first."""
 
-    @lru_cache(maxsize=None)
+    @cache
     def at(size: int) -> SpeakerAnswer:
         typed = Quantity("length", size, None, None, SIZE)
         return speaker_answer(place.book, state.question(place, None, {of: typed}), place.room)

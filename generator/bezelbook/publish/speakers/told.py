@@ -49,9 +49,7 @@ def _typed(telling: Telling, place: PlaceForSpeakers, state: State, fors: Pool, 
 
 def _answers(telling: Telling, place: PlaceForSpeakers, state: State, fors: Pool, answers: Pool) -> list[int]:
     """Which answer each speaker of the book has in a state, in the book's order."""
-    every = (
-        speaker_answer(place.book, state.question(place, speaker), place.room) for speaker in place.book.speakers
-    )
+    every = (speaker_answer(place.book, state.question(place, speaker), place.room) for speaker in place.book.speakers)
     return [answers.number(_answer(telling, place, one, fors)) for one in every]
 
 

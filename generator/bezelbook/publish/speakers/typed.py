@@ -16,7 +16,7 @@ WITH_EVERY_MOUNT = ("mounting_depth",)
 
 
 def typed_told(place: PlaceForSpeakers, state: State, answer: Callable[[SpeakerAnswer], int]) -> dict[str, Any]:
-    """By size, its pieces: from, to, what is said of it; `answer` gives the number of what a named speaker's has too."""
+    """By size, its pieces; `answer` gives the number of what an answer about a named speaker has too."""
     if state.tabs or state.glass == "up":
         return {}
     sizes = TYPED_ONE if not state.mounts else WITH_EVERY_MOUNT
@@ -40,4 +40,3 @@ def _number(answer: SpeakerAnswer, size: int) -> list[Any] | None:
     house = show_length(spot.house, first) if spot.house else ""
     bounded = spot.room.most is not None
     return [spot.need, WHERE[spot.size], room_words(spot.room, first), bounded, spot.left + size, house]
-

@@ -20,7 +20,9 @@ ANY_SIZES = {
 NOTHING = "nobody has noted anything here"
 
 
-def known_of(choice: Choice, place_of: Callable[[str, str], SpeakerPlace], answer: Callable[[SpeakerQuestion], SpeakerAnswer]) -> Choice:
+def known_of(
+    choice: Choice, place_of: Callable[[str, str], SpeakerPlace], answer: Callable[[SpeakerQuestion], SpeakerAnswer]
+) -> Choice:
     """A choice with what is known of its places: the answer at each where only the place is open, else the notes."""
     lines: list[str] = []
     for vehicle, id_ in choice.at:

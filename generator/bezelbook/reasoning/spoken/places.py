@@ -95,5 +95,3 @@ def _asked(vehicle: Vehicle, ids: Iterable[str], ask: str) -> Choice:
     here = tuple(ids)
     options = tuple((vehicle.places[id_].name or spoken(id_), spoken(id_)) for id_ in here)
     return Choice(ask, options, at=tuple((vehicle.id, id_) for id_ in here) if ask.endswith("side?") else ())
-
-

@@ -72,7 +72,9 @@ def _which_speaker(
     if sold:
         ask = f"No two {sizes.size_class} speakers need be alike. Which one, or how deep is it?"
         return _options(ask, sold, at)
-    return _options(f"The book has no {sizes.size_class} speaker of that sort. How deep is it, or which other one?", of_kind, at)
+    return _options(
+        f"The book has no {sizes.size_class} speaker of that sort. How deep is it, or which other one?", of_kind, at
+    )
 
 
 def _options(ask: str, speakers: Iterable[Speaker], at: tuple[str, str] | None = None) -> Choice:

@@ -1,4 +1,4 @@
-"""How shops say places, sides and speakers: each way of saying a thing comes to one word. The browser reads this too."""
+"""How shops say places, sides and speakers: each way of saying a thing comes to one word, in a browser too."""
 
 from collections.abc import Mapping
 

@@ -30,7 +30,9 @@ LABEL_WORDS: tuple[tuple[str, str], ...] = (
     (r"\b(?:front height|sticks out|stands out)\b", "height"),
     (r"\b(depth|cutout|basket|flange|bcd|height) (?:of|is|=)(?= )", "$1"),
 )
-SAID = re.compile(f"(?:^| )(?:({'|'.join(LABELS)}) ({SIZE})|({SIZE})(?: ?x ?({SIZE}))?(?: ({'|'.join(LABELS)}))?)(?= |$)")
+SAID = re.compile(
+    f"(?:^| )(?:({'|'.join(LABELS)}) ({SIZE})|({SIZE})(?: ?x ?({SIZE}))?(?: ({'|'.join(LABELS)}))?)(?= |$)"
+)
 # What each size usually is, in millimetres (common practice, no source); beyond that a bare number has another unit.
 USUAL_MM: Mapping[str, tuple[int, int]] = {
     "mounting_depth": (8, 200),
@@ -155,7 +157,7 @@ def _read(found: SpeakerSizes, one: _One, of: str, told: str = "", other: str = 
 
 
 def _taken(parts: tuple[str, ...], of: str) -> _Taken | None:
-    """Sizes typed together share the last unit typed; without any they are read by the usual limits. None if neither."""
+    """Sizes typed together share the last unit typed; without any the usual limits tell. None if neither."""
     units = [unit for part in parts for unit in re.findall(UNIT, part)]
     bare = tuple(_bare(part) for part in parts)
     try:
