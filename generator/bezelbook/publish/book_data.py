@@ -15,8 +15,8 @@ from bezelbook.publish.spoken_data import spoken_data
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, TOO_FINE, UNIT
+from bezelbook.reasoning.size_classes import class_of_nominal
 from bezelbook.reasoning.spoken.places import own_words, takes_speaker
-from bezelbook.reasoning.spoken.size_classes import class_of_nominal
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
 from bezelbook.reasoning.words import NO_VEHICLE, SIZE_GOES_ON
 from bezelbook.values.quantity import pattern

@@ -3,6 +3,7 @@
 from typing import Any
 
 from bezelbook.publish.patterns import browser_pattern, browser_patterns
+from bezelbook.reasoning.size_classes import NUMBER_WORDS, SIZE_CLASSES
 from bezelbook.reasoning.spoken.fitting import FITTING_WORDS, LEAST_RING, NEAR, RING
 from bezelbook.reasoning.spoken.question import ENOUGH
 from bezelbook.reasoning.spoken.shop_words import (
@@ -13,7 +14,6 @@ from bezelbook.reasoning.spoken.shop_words import (
     SPEAKER_WORDS,
     TELLING_WORDS,
 )
-from bezelbook.reasoning.spoken.size_classes import NUMBER_WORDS, SIZE_CLASSES
 from bezelbook.reasoning.spoken.sizes import DEEPEST, LABEL_WORDS, LABELS, SAID, USUAL_MM
 
 

@@ -7,7 +7,7 @@ from typing import Literal
 
 from bezelbook.kinds.vehicle.record import PlaceKind, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.spoken.size_classes import NUMBER_WORDS, size_class
+from bezelbook.reasoning.size_classes import NUMBER_WORDS, size_class
 
 Points = Literal["vehicle", "unit", "speaker", "mount", "place", "split"]
 # Places whose room is a box: width, height and depth in ninths.

@@ -1,8 +1,4 @@
-"""Answers about one typed size of a speaker as far as they stay the same: from which size to which, and what is said.
-
-Where an answer changes is looked for at every size at which something known of the place begins or ends; what changes
-with every size in between (a ring that would have to be made to measure) is left to the command line.
-"""
+"""Answers about one typed size of a speaker, each with the sizes between which it stays the same."""
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -42,7 +38,11 @@ class Piece:
 
 
 def pieces(place: PlaceForSpeakers, state: State, of: str) -> Iterator[Piece]:
-    """The pieces of one size in one state, smallest first."""
+    """The pieces of one size in one state, smallest first.
+
+    Where an answer changes is looked for at every size at which something known of the place begins or ends; what
+    changes in no such way is left out, and so left to the command line.
+    """
 
     @cache
     def at(size: int) -> SpeakerAnswer:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 
-from bezelbook.kinds.note.record import Measured, Seen, Tried
+from bezelbook.kinds.note.record import Seen, Tried
 from bezelbook.reasoning.quote import quote, reading_words
 from bezelbook.reasoning.speakers.answer import SpeakerAnswer
 from bezelbook.reasoning.speakers.needs import needs_of_sizes
@@ -62,8 +62,8 @@ def _noted(place: SpeakerPlace) -> Iterator[str]:
         note = one.note
         if isinstance(note, Tried):
             yield f"{quote(book, note)} ({note.sure}, {note.author or 'not signed'}, {note.date or 'no date'})"
-        elif isinstance(note, Measured):
+        else:
             yield from (f"measured: {reading_words(reading)}" for reading in note.readings)
-    for note in book.notes_at(place.frame.vehicle.id, place.frame.place):
-        if isinstance(note, Seen) and note.factory_speaker and note.factory_speaker.nominal:
-            yield f"the car came with a {note.factory_speaker.nominal} ({note.author or 'not signed'})"
+    for seen in book.notes_at(place.frame.vehicle.id, place.frame.place):
+        if isinstance(seen, Seen) and seen.factory_speaker and seen.factory_speaker.nominal:
+            yield f"the car came with a {seen.factory_speaker.nominal} ({seen.author or 'not signed'})"

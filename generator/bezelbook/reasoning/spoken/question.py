@@ -6,12 +6,12 @@ from dataclasses import replace
 from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.size_classes import NUMBER_WORDS, class_of_nominal
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.fitting import fitting_said
 from bezelbook.reasoning.spoken.found import Choice, Found, replaced, spoken
 from bezelbook.reasoning.spoken.places import shop_words, speaker_place
 from bezelbook.reasoning.spoken.shop_words import SPEAKER_WORDS
-from bezelbook.reasoning.spoken.size_classes import NUMBER_WORDS, class_of_nominal
 from bezelbook.reasoning.spoken.sizes import LABEL_WORDS, SpeakerSizes, speaker_sizes
 
 # Sizes that a question can be about; the others only go with one of them.

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from bezelbook.reasoning.said_sizes import BARE_UNITS, NO_SIZES, SIZE, UNIT, not_read
-from bezelbook.reasoning.spoken.size_classes import size_class
+from bezelbook.reasoning.size_classes import size_class
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity
 
