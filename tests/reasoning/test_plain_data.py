@@ -77,3 +77,10 @@ def test_the_nearest_name_is_offered_and_else_the_first_of_them() -> None:
 def test_no_more_of_a_name_is_said_back_than_any_name_has() -> None:
     assert short("x" * LONGEST) == "x" * LONGEST
     assert short("x" * (LONGEST + 1)) == f"{'x' * LONGEST} …"
+
+
+def test_a_bare_number_of_many_decimals_is_offered_as_it_can_be_kept() -> None:
+    with pytest.raises(Wrong, match=r'Write "165\.1234 mm" or "165\.1234 in"'):
+        length_of(KnowledgeBase(), "depth", 165.12341)
+    with pytest.raises(Wrong, match=r"96\.1234 mm"):
+        length_of(KnowledgeBase(), "depth", "96.12341")

@@ -28,3 +28,10 @@ def test_what_went_in_and_what_the_car_came_with_is_told(kb: Path) -> None:
     lines = list(known_at(speaker_place_of(base, "compact-hatch-2", "front-door-left")))
     assert any("goes in" in line and "(fitted, " in line for line in lines)
     assert any(line.startswith("the car came with a ") for line in lines)
+
+
+def test_where_the_speaker_is_open_too_the_notes_of_each_side_are_told(books: Path) -> None:
+    found, _ = Counter(knowledge_of(books / "doors").book).ask_words("hatch front door speakers")
+    assert isinstance(found, Choice)
+    assert "left front door: measured: cut-out 151 ± 0.5 mm by caliper" in found.known
+    assert f"right front door: {NOTHING}" in found.known
