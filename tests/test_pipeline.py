@@ -145,6 +145,7 @@ def test_words_and_plain_data_get_one_answer(counter: Counter) -> None:
 def test_how_bare_numbers_were_read_goes_with_the_answer_and_with_what_is_asked(counter: Counter) -> None:
     assert counter.ask({"words": "hatch 2, 6.5 deep"})["took"] == ["6.5 read as in; cm would be 6.5 cm"]
     asked = counter.ask({"words": "hatch 2, 18 wide"})
+    assert asked.pop("known")
     assert asked == {"ask": "How deep is it?", "options": [], "took": ["18 read as cm"]}
     assert "took" not in counter.ask({"words": "hatch 2 two-high A"})
 

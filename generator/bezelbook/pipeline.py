@@ -1,5 +1,6 @@
 """From a folder of files to checked knowledge, answers and pages: what the command line and the site both call."""
 
+import dataclasses
 import json
 from codecs import BOM_UTF8
 from collections.abc import Iterable, Iterator, Mapping
@@ -24,8 +25,11 @@ from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
+from bezelbook.reasoning.spoken.depths import depths_at
+from bezelbook.reasoning.spoken.found import Choice
+from bezelbook.reasoning.spoken.known import known_of
 from bezelbook.reasoning.vocabulary import vocabulary
-from bezelbook.reasoning.words import Choice, read_words
+from bezelbook.reasoning.words import read_words
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.decision_file import decision_name, write_decision
 from bezelbook.store.kind_examples import kind_examples
@@ -169,17 +173,17 @@ class Counter:
     def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
         reading = read_words(self.base, text, self._phrases)
-        found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
-        return found, reading.took
+        return self._found(reading.read), reading.took
 
     def ask(self, data: Mapping[str, Any]) -> dict[str, Any]:
         """A question as plain data, answered as plain data; raises Wrong when it cannot be read."""
         reading = read_question(self.base, data, self._phrases)
-        found = reading.read
+        found = self._found(reading.read)
         took = {"took": list(reading.took)} if reading.took else {}
         if isinstance(found, Choice):
-            return {"ask": found.ask, "options": [list(option) for option in found.options]} | took
-        return {**self._answer(found).plain(), **took}
+            known = {"known": list(found.known)} if found.known else {}
+            return {"ask": found.ask, "options": [list(option) for option in found.options]} | known | took
+        return {**found.plain(), **took}
 
     def batch(self, lines: Iterable[bytes]) -> Iterator[dict[str, Any]]:
         """One answer for each line of JSON that is not blank; a line that is wrong says so and stops nothing."""
@@ -193,15 +197,38 @@ class Counter:
         except Wrong as wrong:
             return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
 
-    def _answer(self, question: Question | SpeakerQuestion) -> Answer | SpeakerAnswer:
-        key = (question.vehicle, question.place)
-        if isinstance(question, SpeakerQuestion):
-            if key not in self._speaker_places:
-                self._speaker_places[key] = speaker_place_of(self.base, *key)
-            return speaker_answer(self.base, question, self._speaker_places[key])
+    def _found(self, read: Question | SpeakerQuestion | Choice) -> Answer | SpeakerAnswer | Choice:
+        """The answer to what was read, or the choice with what is known so far.
+
+        What is too wide or too high is out, however deep it is.
+        """
+        if isinstance(read, SpeakerQuestion):
+            return self._speaker_answer(read)
+        if isinstance(read, Question):
+            return self._answer(read)
+        if read.opening is None:
+            return known_of(read, self._speaker_place, self._speaker_answer)
+        found = self._answer(read.opening)
+        known = depths_at(self._place(read.opening.vehicle, read.opening.place), read.opening)
+        return found if found.verdict == "does not" else dataclasses.replace(read, known=tuple(known))
+
+    def _answer(self, question: Question) -> Answer:
+        return answer(self.base, question, self._place(question.vehicle, question.place))
+
+    def _place(self, vehicle: str, place: str) -> Place:
+        key = (vehicle, place)
         if key not in self._places:
-            self._places[key] = place_of(self.base, *key)
-        return answer(self.base, question, self._places[key])
+            self._places[key] = place_of(self.base, vehicle, place)
+        return self._places[key]
+
+    def _speaker_answer(self, question: SpeakerQuestion) -> SpeakerAnswer:
+        return speaker_answer(self.base, question, self._speaker_place(question.vehicle, question.place))
+
+    def _speaker_place(self, vehicle: str, place: str) -> SpeakerPlace:
+        key = (vehicle, place)
+        if key not in self._speaker_places:
+            self._speaker_places[key] = speaker_place_of(self.base, *key)
+        return self._speaker_places[key]
 
 
 def _question(line: bytes) -> dict[str, Any]:

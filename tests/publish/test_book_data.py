@@ -2,8 +2,9 @@ import re
 
 import pytest
 
-from bezelbook.publish.book_data import book_data, browser_pattern
+from bezelbook.publish.book_data import book_data
 from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.patterns import browser_pattern
 from bezelbook.reasoning.said_sizes import NO_SIZES, SIZES
 from bezelbook.reasoning.vocabulary import OPENINGS, SAME_WORDS, vocabulary
 from tests.publish.pages_of import knowledge_about
@@ -24,8 +25,15 @@ def test_it_names_vehicles_with_their_places_and_which_of_them_take_a_box() -> N
     )
     [told] = book_data(knowledge_about(car))["vehicles"]
     assert told["places"] == [
-        {"id": "slot", "name": "the slot", "opening": True},
-        {"id": "front-door", "name": "front door", "opening": False},
+        {"id": "slot", "name": "the slot", "opening": True, "speaker": False, "side": "centre", "own": ["slot"]},
+        {
+            "id": "front-door",
+            "name": "front door",
+            "opening": False,
+            "speaker": True,
+            "side": "left",
+            "own": ["door", "front", "lower"],
+        },
     ]
     assert (told["data"], told["axes"], told["generation"], told["years"]) == (
         f"data/vehicles/{making.CAR}.js",

@@ -5,7 +5,7 @@ from tests.publish.scripts import handed_over
 
 
 def test_there_is_one_script_for_the_book_and_one_for_each_vehicle(worked: Knowledge, dash: Opening) -> None:
-    files = list(data_files(worked, [dash]))
+    files = list(data_files(worked, [dash], {}))
     assert [(file.path, file.source) for file in files] == [
         ("data/book.js", None),
         ("data/vehicles/compact-hatch-2.js", "vehicles/compact-hatch-2"),
@@ -15,4 +15,4 @@ def test_there_is_one_script_for_the_book_and_one_for_each_vehicle(worked: Knowl
 
 
 def test_a_script_is_plain_ascii(worked: Knowledge, dash: Opening) -> None:
-    assert all(file.text.isascii() for file in data_files(worked, [dash]))
+    assert all(file.text.isascii() for file in data_files(worked, [dash], {}))

@@ -112,7 +112,7 @@ def test_mounts_are_of_the_book_or_of_a_note_about_the_place(mounts: Any, found:
         ({"what": {"depth": True}}, "depth is not a size."),
         ({"what": {"depth": ["165 mm"]}}, 'depth is not a size. Write it as text, such as "depth": "165 mm".'),
         ({"what": {"depth": "165"}}, "depth: 165 is a bare number. Write 165 mm or 165 in."),
-        ({"what": {"depth": "165 mm printed"}}, "depth: "),
+        ({"what": {"depth": "165 mm printed"}}, 'depth is only printed, which carries no answer. Ask "165 mm"'),
         ({"what": {"depth": "1 mm", "exit": "middle"}}, '"middle" is not one of the nine places behind an opening.'),
         ({"splits": {"trim": "plush"}}, 'the book has no split of small-van-1 "trim". One of: build.'),
         ({"splits": {"build": "lat"}}, 'the book has no value of build "lat". Did you mean "late"?'),

@@ -11,6 +11,8 @@ from hypothesis import strategies as st
 from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.said_sizes import SIZES, SaidSizes, sizes_said
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from bezelbook.reasoning.spoken.places import takes_speaker
 from bezelbook.reasoning.vocabulary import FILLERS, SAME_WORDS, folded_words, vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.values.complaint import Wrong
@@ -226,7 +228,7 @@ BOOK = a_shop()
 OPENING = ("compact-hatch-2", "dash-centre")
 
 
-def reading(text: str) -> Question | Choice:
+def reading(text: str) -> Question | SpeakerQuestion | Choice:
     return read_words(BOOK, text).read
 
 
@@ -300,9 +302,11 @@ ASKED = {
     "hatch mk3 165 deep": "Which vehicle?",
     "new van 165": "Which vehicle?",
     "does the short double go in the van 2": "Which place?",
-    "van 2 rear door 165": "rear door is no opening that takes a box. Which place?",
+    "van 2 rear door, short double": "rear door is no opening that takes a box. Which place?",
+    "van 2 rear door 165": "The book has no 6 1/2 in speaker of that sort. How deep is it, or which other one?",
     "roadster 165": "Which place?",
-    "roadster door 165": "door is no opening that takes a box. Which place?",
+    "roadster door short double": "door is no opening that takes a box. Which place?",
+    "roadster door 143": "Is 143 its depth, or the hole it needs?",
     "hatch dash": "Which one, or how deep is it?",
     "hatch 2": "Which one, or how deep is it?",
     "hatch double": "Which one, or how deep is it?",
@@ -382,6 +386,10 @@ def test_whatever_is_typed_is_read_as_a_question_of_the_book_or_asked_about(text
         assert found.ask.endswith("?")
         return
     vehicle = BOOK.vehicles[found.vehicle]
+    if isinstance(found, SpeakerQuestion):
+        assert takes_speaker(vehicle.places[found.place])
+        assert found.speaker or found.sizes
+        return
     assert vehicle.places[found.place].kind == "plain opening" or found.place == "overhead"
     assert found.unit in {None, *BOOK.head_units}
     assert found.unit or "depth" in found.sizes
@@ -421,7 +429,7 @@ def test_words_and_plain_data_are_one_question(words: str, data: dict[str, Any])
 
 
 def test_neither_takes_a_door_for_an_opening() -> None:
-    assert asks("hatch left front door 165") == "left front door is no opening that takes a box. Which place?"
+    assert asks("hatch left front door short double") == "left front door is no opening that takes a box. Which place?"
     with pytest.raises(Wrong, match="take a box"):
         read_question(BOOK, {"vehicle": "compact-hatch-2", "place": "front-door-left", "what": "short-double"})
 

@@ -4,6 +4,7 @@ from typing import Any
 
 import pytest
 
+from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.plain_data import (
     LONGEST,
     choice_of,
@@ -26,7 +27,10 @@ OF = book(vehicle(splits={"build": split("early", "late")}), mount("flush"), tri
 
 
 def test_what_can_be_read_is_read() -> None:
-    assert length_of("depth", "165 mm") == length("165 mm")
+    assert length_of(KnowledgeBase(), "depth", "165 mm") == length("165 mm")
+    # What a caliper read may be off by the shop's own, 0.2 mm, unless a ± is typed (trade.md 2.12: common practice).
+    assert length_of(KnowledgeBase(), "depth", "165 mm caliper").give == 200_000
+    assert length_of(KnowledgeBase(), "depth", "165 ± 1 mm caliper").give == 1_000_000
     assert splits_of(OF, CAR, {"build": "late"}) == {"build": "late"}
     assert splits_of(OF, CAR, {"build": "not looked"}) == splits_of(OF, CAR, {"build": ""}) == {}
     assert (year_of(OF, CAR, 5), year_of(OF, CAR, None)) == (5, None)
@@ -43,9 +47,9 @@ def test_what_can_be_read_is_read() -> None:
 @pytest.mark.parametrize(
     ("wrong", "complaint"),
     [
-        (lambda: length_of("depth", 165), "depth is a bare number, 165"),
-        (lambda: length_of("depth", value=True), "depth is not a size"),
-        (lambda: length_of("depth", "165"), "depth: 165 is a bare number"),
+        (lambda: length_of(KnowledgeBase(), "depth", 165), "depth is a bare number, 165"),
+        (lambda: length_of(KnowledgeBase(), "depth", value=True), "depth is not a size"),
+        (lambda: length_of(KnowledgeBase(), "depth", "165"), "depth: 165 is a bare number"),
         (lambda: splits_of(OF, CAR, {"trim": "plush"}), 'the book has no split of small-van-1 "trim"'),
         (lambda: year_of(OF, CAR, year=True), "year True is not a model year"),
         (lambda: mounts_of(OF, CAR, HOLE, [3]), "mounts is not a list of names"),
@@ -73,3 +77,10 @@ def test_the_nearest_name_is_offered_and_else_the_first_of_them() -> None:
 def test_no_more_of_a_name_is_said_back_than_any_name_has() -> None:
     assert short("x" * LONGEST) == "x" * LONGEST
     assert short("x" * (LONGEST + 1)) == f"{'x' * LONGEST} …"
+
+
+def test_a_bare_number_of_many_decimals_is_offered_as_it_can_be_kept() -> None:
+    with pytest.raises(Wrong, match=r'Write "165\.1234 mm" or "165\.1234 in"'):
+        length_of(KnowledgeBase(), "depth", 165.12341)
+    with pytest.raises(Wrong, match=r"96\.1234 mm"):
+        length_of(KnowledgeBase(), "depth", "96.12341")

@@ -145,7 +145,10 @@ def test_where_two_things_are_named_those_two_are_offered() -> None:
 
 
 def test_a_size_that_is_no_depth_asks_for_the_depth() -> None:
-    assert asked("178 mm wide compact hatch") == Choice("How deep is it?", ())
+    found = asked("178 mm wide compact hatch")
+    assert (found.ask, found.options) == ("How deep is it?", ())
+    assert found.opening is not None
+    assert {need: size.typed for need, size in found.opening.sizes.items()} == {"width": "178 mm"}
 
 
 def test_two_sizes_that_may_be_the_depth_are_offered() -> None:
@@ -176,4 +179,8 @@ def test_the_vocabulary_may_be_handed_in() -> None:
 
 
 def test_an_empty_book_has_no_vehicle_to_offer() -> None:
-    assert read_words(KnowledgeBase(), "anything").read == Choice("Which vehicle?", ())
+    found = read_words(KnowledgeBase(), "anything").read
+    assert isinstance(found, Choice)
+    assert found.options == ()
+    assert found.ask.startswith("The book holds no vehicle yet")
+    assert found.ask.endswith("?")

@@ -8,6 +8,7 @@ import pytest
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.pipeline import knowledge_of
 from bezelbook.reasoning.answer import answer
+from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.values.shown import show_length
 from tests.vectors.cases import cases, plain_question, question
@@ -32,6 +33,7 @@ def test_words_are_read(worked: KnowledgeBase, words: str, expected: dict[str, A
         assert found.read.ask == expected["ask"]
         assert [list(option) for option in found.read.options] == expected["options"]
     else:
+        assert isinstance(found.read, Question)
         plain = plain_question(found.read)
         sizes = plain.pop("sizes")
         assert {key: expected[key] for key in plain} == plain

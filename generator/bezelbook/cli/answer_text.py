@@ -33,6 +33,7 @@ def _sure(sure: str, jobs: int) -> str:
 
 
 def choice_lines(choice: Choice) -> Iterator[str]:
-    """What has to be said first, with the answers there are."""
+    """What is known so far, and what has to be said first, with the answers there are."""
+    yield from choice.known
     yield choice.ask
     yield from (f"  {words}" for words, _ in choice.options)

@@ -1,24 +1,26 @@
 """What the browser is told about the whole book: its names, how words are read, and which pages there are."""
 
-import re
 from collections.abc import Iterator
 from typing import Any
 
+from bezelbook.kinds.mount.record import Mount
 from bezelbook.kinds.record import Named
+from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.publish.address import HOME, Links, vehicle_script
 from bezelbook.publish.knowledge import Knowledge
+from bezelbook.publish.patterns import browser_pattern
 from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
+from bezelbook.publish.spoken_data import spoken_data
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
-from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, UNIT
+from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, TOO_FINE, UNIT
+from bezelbook.reasoning.size_classes import class_of_nominal
+from bezelbook.reasoning.spoken.places import own_words, takes_speaker
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
-from bezelbook.reasoning.words import SIZE_GOES_ON
+from bezelbook.reasoning.words import NO_VEHICLE, SIZE_GOES_ON
 from bezelbook.values.quantity import pattern
-
-# Python counts the fraction signs among the characters of a word, and a browser does not.
-_WORD = "[0-9a-z_\u00bc-\u00be\u215b-\u215e]"
-_EDGE = f"(?:(?<={_WORD})(?!{_WORD})|(?<!{_WORD})(?={_WORD}))"
+from bezelbook.values.unit import MOST_DECIMALS
 
 
 def book_data(knowledge: Knowledge) -> dict[str, Any]:
@@ -33,7 +35,8 @@ def book_data(knowledge: Knowledge) -> dict[str, Any]:
         "phrases": [_phrase(one) for one in vocabulary(book)],
         "vehicles": [_vehicle(one) for one in book.vehicles.values()],
         "units": [{"id": unit.id, "name": unit.name} for unit in book.head_units.values()],
-        "mounts": [{"id": mount.id, "name": mount.name} for mount in book.mounts.values()],
+        "mounts": [_mount(mount) for mount in book.mounts.values()],
+        "speakers": [_speaker(speaker) for speaker in book.speakers.values()],
         "pages": list(_pages(knowledge)),
     }
 
@@ -52,6 +55,9 @@ def _reading() -> dict[str, Any]:
         "needs": dict(NEED_WORDS),
         "bare": list(BARE_UNITS),
         "usual": {need: list(limits) for need, limits in CHASSIS_MM.items()},
+        "tooFine": [browser_pattern(TOO_FINE.pattern), f": no size has more than {MOST_DECIMALS} decimals"],
+        "noVehicle": NO_VEHICLE,
+        "spoken": spoken_data(),
     }
 
 
@@ -74,15 +80,28 @@ def _vehicle(vehicle: Vehicle) -> dict[str, Any]:
         "axes": list(vehicle.splits),
         "data": vehicle_script(vehicle.id),
         "places": [
-            {"id": id_, "name": place.name or id_.replace("-", " "), "opening": place.kind in OPENINGS}
+            {
+                "id": id_,
+                "name": place.name or id_.replace("-", " "),
+                "opening": place.kind in OPENINGS,
+                "speaker": takes_speaker(place),
+                "side": place.side,
+                "own": sorted(own_words(id_, place)),
+            }
             for id_, place in vehicle.places.items()
         ],
     }
 
 
-def browser_pattern(written: str) -> str:
-    r"""A pattern that a browser matches as Python does: `\b` and `\d` spelled out, no character beyond them."""
-    return re.sub(r"\\d", "[0-9]", re.sub(r"\\b", lambda _: _EDGE, written))
+def _mount(mount: Mount) -> dict[str, Any]:
+    """A mount by name, and how thick it is where it is a plain ring."""
+    ring = mount.thickness if mount.mount_kind == "spacer" else None
+    return {"id": mount.id, "name": mount.name, "ring": [ring.base, ring.typed] if ring else None}
+
+
+def _speaker(speaker: Speaker) -> dict[str, Any]:
+    kind, sold_as = speaker.speaker_kind, class_of_nominal(speaker.nominal)
+    return {"id": speaker.id, "name": speaker.name, "kind": kind, "soldAs": sold_as}
 
 
 def _pages(knowledge: Knowledge) -> Iterator[list[Any]]:

@@ -9,14 +9,15 @@ from bezelbook.publish.book_data import book_data
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.site_file import SiteFile
+from bezelbook.publish.speakers.place import Places
 from bezelbook.publish.vehicle_data import vehicle_data
 
 
-def data_files(knowledge: Knowledge, openings: Sequence[Opening]) -> Iterator[SiteFile]:
+def data_files(knowledge: Knowledge, openings: Sequence[Opening], speakers: Places) -> Iterator[SiteFile]:
     """One script for the book and one for each vehicle, which the box loads when that vehicle is named."""
     yield SiteFile(BOOK_SCRIPT, _script("book", book_data(knowledge)))
     for vehicle in knowledge.book.vehicles:
-        told = vehicle_data(knowledge.book, vehicle, openings)
+        told = vehicle_data(knowledge.book, vehicle, openings, speakers)
         yield SiteFile(vehicle_script(vehicle), _script("vehicle", told), f"vehicles/{vehicle}")
 
 

@@ -50,4 +50,4 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     yield from check_pages(knowledge)
     yield page_file(READING, "How to read an answer", render("publish/reading.html", to=Links(READING, book)))
     yield from writing_pages(knowledge)
-    yield from data_files(knowledge, openings)
+    yield from data_files(knowledge, openings, places)

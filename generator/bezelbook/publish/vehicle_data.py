@@ -7,6 +7,8 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import HOME, Links
 from bezelbook.publish.choices import Choice
 from bezelbook.publish.opening import Opening
+from bezelbook.publish.speakers.place import Places
+from bezelbook.publish.speakers.told import speakers_told
 from bezelbook.publish.telling import Telling
 from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.corners import corners
@@ -21,8 +23,10 @@ from bezelbook.values.listed import listed
 HOW_DEEP = "how deep a thing may be"
 
 
-def vehicle_data(book: KnowledgeBase, vehicle: str, openings: Sequence[Opening]) -> dict[str, Any]:
-    """Everything about the openings of one vehicle, as plain data."""
+def vehicle_data(
+    book: KnowledgeBase, vehicle: str, openings: Sequence[Opening], speakers: Places | None = None
+) -> dict[str, Any]:
+    """Everything about the openings of one vehicle and its places for speakers, as plain data."""
     telling = Telling(book)
     record = book.vehicles[vehicle]
     splits = {
@@ -30,11 +34,13 @@ def vehicle_data(book: KnowledgeBase, vehicle: str, openings: Sequence[Opening])
         for axis, split in record.splits.items()
     }
     places = {opening.id: _place(telling, opening) for opening in openings if opening.vehicle == vehicle}
+    told = speakers_told(telling, vehicle, speakers or {})
     return {
         "id": vehicle,
         "name": record.name,
         "splits": splits,
         "places": places,
+        "speakers": told,
         "answers": telling.answers.values,
         "missing": telling.missing.values,
         "notes": telling.notes,

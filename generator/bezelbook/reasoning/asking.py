@@ -85,7 +85,7 @@ def _what(book: KnowledgeBase, what: object) -> tuple[str | None, dict[Need, Qua
     only(what, WHAT_KEYS, "what")
     like = what.get("like")
     unit = None if like is None else one_of(str(like), book.head_units, "head unit")
-    sizes = {SIZE_KEYS[key]: length_of(key, value) for key, value in what.items() if key in SIZE_KEYS}
+    sizes = {SIZE_KEYS[key]: length_of(book, key, value) for key, value in what.items() if key in SIZE_KEYS}
     if not sizes:
         raise Wrong("no size is given in what", 'Give at least one, such as {"depth": "165 mm"}')
     exit_ = what.get("plug_exit", what.get("exit"))

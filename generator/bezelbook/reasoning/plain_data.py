@@ -1,6 +1,7 @@
 """Plain data handed over from outside, key by key: what may stand there, and what would mend what does not."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from difflib import get_close_matches
 from typing import Any
 
@@ -16,16 +17,25 @@ LONGEST = 120
 MOST = 20
 
 
-def length_of(key: str, value: object) -> Quantity:
-    """A length with its unit, for a key; raises Wrong on a bare number."""
+def length_of(book: KnowledgeBase, key: str, value: object) -> Quantity:
+    """A length with its unit, for a key; raises Wrong on a bare number, and on a size that is only printed.
+
+    What was measured with a caliper may be off by as much as the shop's own, where no ± is typed.
+    """
     if isinstance(value, int | float) and not isinstance(value, bool):
-        raise Wrong(f"{key} is a bare number, {value}", f'Write "{value} mm" or "{value} in"')
+        kept = f"{value:.4f}".rstrip("0").rstrip(".") if isinstance(value, float) else value
+        raise Wrong(f"{key} is a bare number, {value}", f'Write "{kept} mm" or "{kept} in"')
     if not isinstance(value, str):
         raise Wrong(f"{key} is not a size", f'Write it as text, such as "{key}": "165 mm"')
     try:
-        return read_quantity(value, "length")
+        size = read_quantity(value, "length", sized=True)
     except Wrong as wrong:
         raise Wrong(f"{key}: {wrong.what}", wrong.mend) from wrong
+    if size.by == "printed":
+        plain = value[: value.lower().rindex("printed")].strip()
+        raise Wrong(f"{key} is only printed, which carries no answer", f'Ask "{plain}", then put a caliper on it')
+    caliper = book.shop.tools.bench_caliper.base
+    return replace(size, give=caliper) if size.by == "caliper" and size.give is None else size
 
 
 def splits_of(book: KnowledgeBase, vehicle: str, said: Mapping[str, Any]) -> dict[str, str]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from bezelbook.reasoning.needs import Need
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity
+from bezelbook.values.unit import MOST_DECIMALS
 
 NUMBER = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:[.,]\\d+)?(?: ?[\u00bc-\u00be\u215b-\u215e])?)"
 UNIT = '(?:mm|millimet(?:re|er)s?|cm|centimet(?:re|er)s?|inches|inch|in|")'
@@ -33,6 +34,7 @@ BARE_UNITS = ("mm", "in", "cm")
 CHASSIS_MM: Mapping[Need, tuple[int, int]] = {"depth": (20, 229), "width": (40, 300), "height": (25, 200)}
 WIDTH_FIRST: tuple[Need, ...] = ("width", "height", "depth")
 MM = 1_000_000
+TOO_FINE = re.compile(f"[.,]\\d{{{MOST_DECIMALS + 1},}}")
 
 
 @dataclass(frozen=True)
@@ -98,7 +100,13 @@ class _Reader:
     def leave(self, one: _Said) -> None:
         """Tell that these were not taken for sizes, unless the same was taken where it was said more plainly."""
         if one.words not in self._words:
-            self.took.append(f"{one.words} was not read as a size")
+            self.took.append(not_read(one.words))
+
+
+def not_read(words: str) -> str:
+    """Say that words were not taken for a size, and why where they are finer than any size is kept."""
+    why = f": no size has more than {MOST_DECIMALS} decimals" if TOO_FINE.search(words) else ""
+    return f"{words} was not read as a size{why}"
 
 
 def _said(text: str) -> Iterator[_Said]:

@@ -7,8 +7,9 @@ from typing import Literal
 
 from bezelbook.kinds.vehicle.record import PlaceKind, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.size_classes import NUMBER_WORDS, size_class
 
-Points = Literal["vehicle", "unit", "mount", "place", "split"]
+Points = Literal["vehicle", "unit", "speaker", "mount", "place", "split"]
 # Places whose room is a box: width, height and depth in ninths.
 OPENINGS: frozenset[PlaceKind] = frozenset(
     {
@@ -49,6 +50,8 @@ SAME_WORDS: tuple[tuple[str, str], ...] = (
     (r"(\d)h\b", "$1 high"),
     (r"(\d)d\b", "$1 deep"),
     (r"(\d)din\b", "$1 din"),
+    # "hatch2" is "hatch 2".
+    (r"\b([a-z]{3,})(\d{1,2})\b", "$1 $2"),
     (" +", " "),
 )
 _FILLERS = (
@@ -108,9 +111,22 @@ def _phrases(book: KnowledgeBase) -> Iterator[tuple[int, Phrase]]:
     for unit in book.head_units.values():
         for rank, words in _ranked(unit.id, unit.name, unit.also):
             yield rank, Phrase(words, "unit", unit.id)
+    for speaker in book.speakers.values():
+        for rank, words in _ranked(speaker.id, speaker.name, speaker.also):
+            yield rank, Phrase(words, "speaker", speaker.id)
+            yield from _sized_as(speaker.id, words)
     for mount in book.mounts.values():
         for rank, words in _ranked(mount.id, mount.name, mount.also):
             yield rank, Phrase(words, "mount", mount.id)
+
+
+def _sized_as(id_: str, words: tuple[str, ...]) -> Iterator[tuple[int, Phrase]]:
+    """A speaker's name with its number words as digits, unless nothing but a size is left of it."""
+    said = " ".join(words)
+    for pattern, instead in NUMBER_WORDS:
+        said = re.sub(pattern, re.sub(r"\$(\d)", r"\\\1", instead), said)
+    if size_class(said) is None:
+        yield 3, Phrase(tuple(said.split()), "speaker", id_)
 
 
 def _vehicle_phrases(vehicle: Vehicle) -> Iterator[tuple[int, Phrase]]:

@@ -1,28 +1,33 @@
 """Free words at the counter, read as a question; what is missing is asked for, never guessed."""
 
 import re
-from collections import Counter
-from collections.abc import Collection, Iterable
-from dataclasses import dataclass, field
+from collections.abc import Collection
+from dataclasses import dataclass, replace
 
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, SIZES, UNIT, sizes_said
-from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, Points, folded_words, vocabulary
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from bezelbook.reasoning.spoken.fitting import mounts_named
+from bezelbook.reasoning.spoken.found import Choice, Found, spoken, tells
+from bezelbook.reasoning.spoken.places import means_speaker
+from bezelbook.reasoning.spoken.question import speaker_words
+from bezelbook.reasoning.spoken.shop_words import SIDES
+from bezelbook.reasoning.vocabulary import OPENINGS, Phrase, folded_words, vocabulary
 
 __all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
 
+HOW_DEEP = "How deep is it?"
+# A new shop's book; how to write a vehicle down is told on the page of that name.
+NO_VEHICLE = (
+    "The book holds no vehicle yet: write the first one as a file in its folder vehicles, "
+    "as the page How to write it down shows."
+)
 # What behind a small number shows that it is a size, so that it is no generation.
-SIZE_GOES_ON = re.compile(rf"{UNIT}|x|\u00b1|\d+/\d+|[\u00bc-\u00be\u215b-\u215e]|din|doors?|{'|'.join(NEED_WORDS)}")
-
-
-@dataclass(frozen=True)
-class Choice:
-    """Something the words leave open: what to ask, and the answers with the words that would say them."""
-
-    ask: str
-    options: tuple[tuple[str, str], ...]
+SIZE_GOES_ON = re.compile(
+    rf"{UNIT}|x|\u00b1|\d+/\d+|[\u00bc-\u00be\u215b-\u215e]|din|doors?|coax|speakers?|sub|ring|{'|'.join(NEED_WORDS)}"
+)
 
 
 @dataclass(frozen=True)
@@ -32,56 +37,13 @@ class Reading:
     `took` says how bare numbers were read, with the other readings that would be possible, and what was left out.
     """
 
-    read: Question | Choice
+    read: Question | SpeakerQuestion | Choice
     took: tuple[str, ...] = ()
 
     @property
     def question(self) -> Question | None:
-        """The question, unless something has to be asked first."""
+        """The question about an opening, unless something has to be asked first."""
         return self.read if isinstance(self.read, Question) else None
-
-
-@dataclass(slots=True)
-class _Found:
-    """What has been recognised so far: `left` are the words not yet used, with None where words were taken out.
-
-    A hit is where it stands in the words, and everything that those words may mean.
-    """
-
-    words: tuple[str, ...]
-    left: list[str | None]
-    hits: list[tuple[int, tuple[Phrase, ...]]] = field(default_factory=list)
-
-    def take(self, phrases: Iterable[Phrase]) -> None:
-        """Recognise phrases, the longest first and then from the left, each word once."""
-        meanings: dict[tuple[str | None, ...], list[Phrase]] = {}
-        for phrase in phrases:
-            meanings.setdefault(phrase.words, []).append(phrase)
-        for size in sorted({len(words) for words in meanings}, reverse=True):
-            for start in range(len(self.left) - size + 1):
-                meant = meanings.get(tuple(self.left[start : start + size]))
-                if meant:
-                    self.left[start : start + size] = [None] * size
-                    self.hits.append((start, tuple(meant)))
-
-    def named(self, points: Points, among: Collection[str] | None = None, axis: str = "") -> list[str]:
-        """What was named, and named most often when that differs: several when the words leave it open.
-
-        Words that may speak of several axes speak of none.
-        """
-        said = Counter(
-            one.id
-            for _, meant in sorted(self.hits, key=lambda hit: hit[0])
-            for one in meant
-            if len({one.axis for one in meant}) == 1
-            if (one.points, one.axis) == (points, axis) and (among is None or one.id in among)
-        )
-        return [id_ for id_, times in said.items() if times == max(said.values())]
-
-    def sharing(self, phrases: Iterable[Phrase]) -> list[str]:
-        """What is named by a phrase that shares an unused word; words that tell nothing do not count."""
-        words = {word for word in self.left if word is not None and _tells(word)}
-        return list(dict.fromkeys(phrase.id for phrase in phrases if words & set(phrase.words)))
 
 
 def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | None = None) -> Reading:
@@ -91,13 +53,18 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     """
     phrases = vocabulary(book) if phrases is None else phrases
     words = folded_words(text)
-    found = _Found(words, list(words))
-    found.take(phrase for phrase in phrases if phrase.points in ("vehicle", "unit", "mount"))
+    found = Found(words, list(words))
+    found.take(phrase for phrase in phrases if phrase.points in ("vehicle", "unit", "mount", "speaker"))
     vehicles = _vehicles(book, phrases, found)
     if len(vehicles) != 1:
         return Reading(_which_vehicle(vehicles or list(book.vehicles.values())))
     vehicle = vehicles[0]
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle.id)
+    if means_speaker(vehicle, found):
+        found.give_back(SIDES)
+        year, untold = _year(vehicle, found)
+        read, took = speaker_words(book, vehicle, found, _splits(vehicle, found), year)
+        return Reading(read, took + untold)
     place = _place(vehicle, phrases, found)
     units = found.named("unit")
     said = sizes_said(found.left, beside_unit=bool(units))
@@ -106,37 +73,34 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     mounts = _mounts(book, found)
     if isinstance(mounts, Choice):
         return Reading(mounts, said.took)
-    if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
-        return Reading(_which_thing(book, units, said.rivals, sized=bool(said.sizes)), said.took)
     year, untold = _year(vehicle, found)
-    unit = units[0] if units else None
+    unit = units[0] if len(units) == 1 else None
     question = Question(vehicle.id, place, _splits(vehicle, found), year, mounts, unit=unit, sizes=said.sizes)
+    if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
+        choice = _which_thing(book, units, said.rivals, sized=bool(said.sizes))
+        return Reading(replace(choice, opening=question) if choice.ask == HOW_DEEP else choice, said.took)
     return Reading(question, said.took + untold)
 
 
-def _tells(word: str) -> bool:
-    return word not in FILLERS and word[0].isalpha()
-
-
-def _vehicles(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: _Found) -> list[Vehicle]:
+def _vehicles(book: KnowledgeBase, phrases: tuple[Phrase, ...], found: Found) -> list[Vehicle]:
     """The vehicles that were named, or else share a word, unless another generation was said."""
     of_vehicles = [phrase for phrase in phrases if phrase.points == "vehicle"]
     named = found.named("vehicle")
     candidates = [book.vehicles[id_] for id_ in named or found.sharing(of_vehicles)]
-    names = {word for phrase in of_vehicles for word in phrase.words if _tells(word)}
+    names = {word for phrase in of_vehicles for word in phrase.words if tells(word)}
     said = _generations(found, names, {vehicle.generation for vehicle in candidates})
     if said and not _numbered(found):
         candidates = [vehicle for vehicle in candidates if vehicle.generation in said]
     return candidates
 
 
-def _numbered(found: _Found) -> bool:
+def _numbered(found: Found) -> bool:
     """Whether a vehicle was named by words that hold a number, which is its generation."""
     named = [one for _, meant in found.hits for one in meant if one.points == "vehicle"]
     return any(word.isdigit() for one in named for word in one.words)
 
 
-def _generations(found: _Found, names: Collection[str], likely: Collection[int]) -> set[int]:
+def _generations(found: Found, names: Collection[str], likely: Collection[int]) -> set[int]:
     """The generations said, as in "gen 2" and "hatch 2"; they are taken out of the words, for they are no sizes."""
     said = set()
     words = ("", *found.words, "")
@@ -151,7 +115,7 @@ def _generations(found: _Found, names: Collection[str], likely: Collection[int])
     return said
 
 
-def _place(vehicle: Vehicle, phrases: tuple[Phrase, ...], found: _Found) -> str | Choice:
+def _place(vehicle: Vehicle, phrases: tuple[Phrase, ...], found: Found) -> str | Choice:
     """The opening that was named, or the only one there is, or the only one that shares a typed word; else the choice.
 
     Anywhere else that was named is no opening for a box, and says so.
@@ -168,29 +132,26 @@ def _place(vehicle: Vehicle, phrases: tuple[Phrase, ...], found: _Found) -> str 
     ask = "Which place?"
     if elsewhere and not named:
         where = vehicle.places[elsewhere[0]]
-        ask = f"{where.name or _spoken(elsewhere[0])} is no opening that takes a box. Which place?"
-    return Choice(ask, tuple((place.name or _spoken(id_), _spoken(id_)) for id_, place in openings.items()))
+        ask = f"{where.name or spoken(elsewhere[0])} is no opening that takes a box. Which place?"
+    return Choice(ask, tuple((place.name or spoken(id_), spoken(id_)) for id_, place in openings.items()))
 
 
-def _mounts(book: KnowledgeBase, found: _Found) -> tuple[str, ...] | Choice | None:
+def _mounts(book: KnowledgeBase, found: Found) -> tuple[str, ...] | Choice | None:
     """The mounts that were named, in the order of the words; a name that two of them share has to be made plain."""
-    said = []
-    for _, meant in sorted(found.hits, key=lambda hit: hit[0]):
-        among = [one.id for one in meant if one.points == "mount"]
-        named = found.named("mount", among)
-        if len(named) > 1:
-            return Choice("Which mount?", tuple((book.mounts[id_].name, _spoken(id_)) for id_ in named))
-        said += named
-    return tuple(dict.fromkeys(said)) or None
+    said = tuple(mounts_named(found))
+    shared = next((ids for ids in said if len(ids) > 1), ())
+    if shared:
+        return Choice("Which mount?", tuple((book.mounts[id_].name, spoken(id_)) for id_ in shared))
+    return tuple(dict.fromkeys(ids[0] for ids in said)) or None
 
 
-def _splits(vehicle: Vehicle, found: _Found) -> dict[str, str]:
+def _splits(vehicle: Vehicle, found: Found) -> dict[str, str]:
     """What was said of the build; an axis of which two values were said is not known."""
     said = {axis: found.named("split", axis=axis) for axis in vehicle.splits}
     return {axis: values[0] for axis, values in said.items() if len(values) == 1}
 
 
-def _year(vehicle: Vehicle, found: _Found) -> tuple[int | None, tuple[str, ...]]:
+def _year(vehicle: Vehicle, found: Found) -> tuple[int | None, tuple[str, ...]]:
     """The model year that was said, or that there was no such year."""
     said = re.search(r"\byear (\d{1,2})\b", " ".join(word or "|" for word in found.left))
     if said is None or 1 <= int(said[1]) <= vehicle.model_years:
@@ -198,19 +159,17 @@ def _year(vehicle: Vehicle, found: _Found) -> tuple[int | None, tuple[str, ...]]
     return None, (f"year {said[1]} was left out: the {vehicle.name} ran {vehicle.model_years} model years",)
 
 
-def _which_vehicle(vehicles: Iterable[Vehicle]) -> Choice:
-    return Choice("Which vehicle?", tuple((vehicle.name, _spoken(vehicle.id)) for vehicle in vehicles))
+def _which_vehicle(vehicles: Collection[Vehicle]) -> Choice:
+    """Ask which; of a book that holds none yet, say how it comes to hold one."""
+    ask = "Which vehicle?" if vehicles else f"{NO_VEHICLE} Which vehicle will be the first?"
+    return Choice(ask, tuple((vehicle.name, spoken(vehicle.id)) for vehicle in vehicles))
 
 
 def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...], *, sized: bool) -> Choice:
     if rivals:
         return Choice("Which of these is its depth?", tuple((size, f"{size} deep") for size in rivals))
     if sized and not units:
-        return Choice("How deep is it?", ())
+        return Choice(HOW_DEEP, ())
     named = {id_: book.head_units[id_] for id_ in units} or book.head_units
-    options = tuple((unit.name, _spoken(id_)) for id_, unit in named.items())
+    options = tuple((unit.name, spoken(id_)) for id_, unit in named.items())
     return Choice("Which one?" if units else "Which one, or how deep is it?", options)
-
-
-def _spoken(id_: str) -> str:
-    return id_.replace("-", " ")

@@ -143,6 +143,8 @@ def too_fine(text: str, form: Form) -> Wrong | None:
         return Wrong(f"{quoted(text)} is too large a number", write(form))
     value = Fraction(f"{found[1] or 0}.{found[2] or 0}")
     ways = _kept_exactly(value, found[3], form) or _rounded(value, f" {found[3]}", form)
+    if not found[3]:
+        ways = readable(form, *with_units(form, decimal(value, MOST_DECIMALS)))
     return Wrong(f"{quoted(text)} has more decimals than can be kept", write(form, *ways)) if ways else None
 
 

@@ -52,8 +52,10 @@
 
   async function answered(reading, text) {
     const taken = tellings(reading);
-    if (reading.choice) return [...taken, missing(reading, text)];
     try {
+      if (reading.choice && reading.choice.at && reading.choice.at.length) return [...taken, ...await bezelbook.spokenBox.asked(reading.choice, text, add)];
+      if (reading.choice && reading.choice.opening) return [...taken, ...await framed(reading, text)];
+      if (reading.choice) return [...taken, missing(reading, text)];
       const vehicle = await bezelbook.open(reading.question.vehicle);
       return [...taken, replied(vehicle, reading.question)];
     } catch (fault) {
@@ -61,11 +63,25 @@
     }
   }
 
+  // What is too wide or too high is out, however deep it is; else how deep it may be, and the question how deep it is.
+  async function framed(reading, text) {
+    const { opening } = reading.choice;
+    const vehicle = await bezelbook.open(opening.vehicle);
+    const { answer } = bezelbook.reply.reply(vehicle, opening);
+    if (answer && answer.verdict === "does not") return [replied(vehicle, opening)];
+    const lines = bezelbook.reply.depths(vehicle, opening).map((line) => make("li", {}, said(line)));
+    return [make("section", { class: "known" }, make("ul", {}, lines)), missing(reading, text)];
+  }
+
   // How numbers were read, with the other reading one press away, and the words that named nothing.
-  function tellings({ question, took, bare, left }) {
-    const told = took.map((one) => make("p", { class: "took" }, `${one.split(";")[0]}.`, meant(question, bare, one)));
+  function tellings({ question, took, bare, adds, left }) {
+    const told = took.map((one) => make("p", { class: "took" }, `${one.split(";")[0]}.`, adds ? meantToo(adds.get(one)) : meant(question, bare, one)));
     if (left.length) told.push(make("p", { class: "left" }, "Not a name in the book: ", said(left.join(" "))));
     return told;
+  }
+
+  function meantToo(readings = []) {
+    return readings.map((words) => make("button", { type: "button", class: "meant", click: add(words) }, `I meant ${words}`));
   }
 
   function meant(question, bare, told) {
@@ -91,6 +107,7 @@
   }
 
   function replied(vehicle, question) {
+    if (Object.hasOwn(question, "speaker")) return bezelbook.spokenBox.replied(vehicle, question, ask, terminal());
     const { answer, added, cannot } = bezelbook.reply.reply(vehicle, question);
     if (cannot) return instead(cannot, vehicle, question);
     const decider = bezelbook.reply.decider(vehicle, question);
@@ -129,7 +146,7 @@
   }
 
   function terminal() {
-    return make("p", { class: "hint" }, "For that very mount, ask at the shop's computer: ", make("code", {}, `bezelbook ask "${field.value.trim()}"`));
+    return make("p", { class: "hint" }, "For just that, ask at the shop's computer: ", make("code", {}, `bezelbook ask "${field.value.trim()}"`));
   }
 
   function pages(text) {

@@ -9,7 +9,7 @@ bezelbook.compare = (() => {
   function compare({ accounts }, settings, needs, first) {
     const rooms = accounts.map((account) => settings.map((number) => account.settings[number]));
     const spots = rooms.flatMap((account) => account.flatMap(({ cells }) => cells.map((cell) => spotOf(cell, needs))));
-    const condition = met(spots) ? plugCondition(rooms.flat(), needs.depth, first) : null;
+    const condition = needs.depth && met(spots) ? plugCondition(rooms.flat(), needs.depth, first) : null;
     const verdict = verdictOf(rooms, needs, condition);
     return { verdict, condition, number: deciding(spots.filter(({ cell }) => needs[cell.need]), verdict, first) };
   }

@@ -50,7 +50,7 @@ bezelbook.reply = (() => {
       sure: behind.sure, witnesses: behind.witnesses,
       notes: [...behind.notes.map((note) => [note, CARRIES, "strong"]), ...typed.notes],
       argued: typed.argued, needs: typed.needs,
-      missing: [...opens(place, typed, settings, needs), plug, exit, ...blank(place, settings), ...unsaid],
+      missing: [...opens(place, typed, settings, needs), ...(needs.depth ? [plug, exit, ...blank(place, settings)] : []), ...unsaid],
     };
   }
 
@@ -117,6 +117,21 @@ bezelbook.reply = (() => {
     return { looks: conditions.map(([, look]) => look), stands: notes.map(([, , stands]) => stands) };
   }
 
+  // For each mount that takes its width and height, how deep a body certainly goes in, whatever the build.
+  function depths(vehicle, question) {
+    const place = vehicle.places[question.place];
+    const choice = place.choices[keyOf(place, knownSplits(vehicle, place, question), question.mounts)];
+    if (!choice) return [];
+    const settings = bezelbook.compare.viable(place, choice.settings, needsOf(question.sizes));
+    const stackOf = (number) => place.accounts[0].settings[number].stack;
+    return [...new Set(settings.map(stackOf))].map((stack) => {
+      const here = place.accounts.flatMap((account) => settings.filter((number) => stackOf(number) === stack).map((number) => account.settings[number]));
+      const sure = Math.min(...here.flatMap(({ cells }) => cells.filter(({ need }) => need === "depth").map((cell) => cell.sure)));
+      const deep = `up to ${bezelbook.lengths.show(sure, bezelbook.told.shop.first)} deep goes in, as far as its plug and bend have room`;
+      return `with ${place.mounts[stack].words}: ${sure > 0 ? deep : "no depth is certain"}`;
+    });
+  }
+
   // The one thing of the car or the mount that is not known and changes the verdict; null when nothing does.
   function decider(vehicle, question) {
     const { answer, place, known } = reply(vehicle, question);
@@ -138,5 +153,5 @@ bezelbook.reply = (() => {
     return new Set(answered.map(({ verdict }) => verdict)).size > 1 ? answered : null;
   }
 
-  return { reply, decider };
+  return { reply, decider, depths };
 })();

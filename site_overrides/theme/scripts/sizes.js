@@ -49,7 +49,13 @@ bezelbook.sizes = (() => {
   }
 
   function leave(found, { words }) {
-    if (!found.words.has(words)) found.took.push(`${words} was not read as a size`);
+    if (!found.words.has(words)) found.took.push(notRead(words));
+  }
+
+  // That words were not taken for a size, and why where they are finer than any size is kept.
+  function notRead(words) {
+    const [pattern, why] = bezelbook.told.reading.tooFine;
+    return `${words} was not read as a size${new RegExp(pattern).test(words) ? why : ""}`;
   }
 
   function same(one, other) {
@@ -96,5 +102,5 @@ bezelbook.sizes = (() => {
     return Object.entries(lengths(parts, unit)).every(([need, { base }]) => usual[need][0] * MM <= base && base <= usual[need][1] * MM);
   }
 
-  return { said };
+  return { said, notRead };
 })();

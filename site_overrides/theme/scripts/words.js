@@ -16,22 +16,32 @@ bezelbook.words = (() => {
     const words = fold(text);
     const found = { words, left: [...words], hits: [], used: new Set(), sized: { took: [], bare: [], text: "" } };
     const { phrases } = bezelbook.told;
-    take(found, phrases.filter(({ points }) => ["vehicle", "unit", "mount"].includes(points)));
+    take(found, phrases.filter(({ points }) => ["vehicle", "unit", "mount", "speaker"].includes(points)));
     const likely = vehiclesOf(found);
     if (likely.length !== 1) return answered(found, null, whichVehicle(likely));
     const [vehicle] = likely;
     take(found, phrases.filter(({ of }) => of === vehicle.id));
+    if (bezelbook.spoken.means(found, vehicle, named)) return spokenOf(found, vehicle);
     const place = placeOf(found, vehicle);
     const units = named(found, "unit");
     found.sized = bezelbook.sizes.said(found.left, units.length > 0);
     const choice = place.choice || whichMount(found) || whichThing(found, units);
-    if (choice) return answered(found, null, choice);
+    if (choice && !choice.open) return answered(found, null, choice);
     const year = yearOf(found, vehicle);
     const question = {
       vehicle: vehicle.id, place: place.id, splits: splitsOf(found, vehicle), year: year.said,
       mounts: mountsOf(found), unit: units[0] || null, sizes: found.sized.sizes,
     };
-    return answered(found, question, null, year.untold);
+    return choice ? answered(found, null, { ...choice, opening: question }) : answered(found, question, null, year.untold);
+  }
+
+  // What was asked of a place for a speaker.
+  function spokenOf(found, vehicle) {
+    bezelbook.spoken.giveBack(found);
+    const year = yearOf(found, vehicle);
+    const asked = { named, mountHits: mountHits(found), splits: splitsOf(found, vehicle), year: year.said };
+    const { question = null, choice = null, took, adds } = bezelbook.spoken.read(found, vehicle, asked);
+    return { question, choice, took: [...took, ...(year.untold || [])], bare: [], adds, left: [] };
   }
 
   function answered(found, question, choice, untold = []) {
@@ -171,7 +181,8 @@ bezelbook.words = (() => {
 
   function whichVehicle(likely) {
     const vehicles = likely.length ? likely : bezelbook.told.vehicles;
-    return { about: "vehicle", ask: "Which vehicle?", options: vehicles.map(({ id, name }) => [name, spoken(id)]) };
+    const ask = vehicles.length ? "Which vehicle?" : `${bezelbook.told.reading.noVehicle} Which vehicle will be the first?`;
+    return { about: "vehicle", ask, options: vehicles.map(({ id, name }) => [name, spoken(id)]) };
   }
 
   // Null when what is asked about is plain: one thing, or sizes with a depth among them.
@@ -179,7 +190,7 @@ bezelbook.words = (() => {
     if (units.length <= 1 && !sized.rivals.length && (units.length || sized.sizes.depth)) return null;
     const rivals = sized.rivals.map((size) => [size, `${size} deep`]);
     if (rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: rivals };
-    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [] };
+    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [], open: true };
     const things = units.length ? units.map((id) => bezelbook.told.units.find((one) => one.id === id)) : bezelbook.told.units;
     const ask = units.length ? "Which one?" : "Which one, or how deep is it?";
     return { about: "thing", ask, options: things.map(({ id, name }) => [name, spoken(id)]) };
@@ -190,7 +201,9 @@ bezelbook.words = (() => {
   }
 
   // The words that ask a question again, in full; they read as the same question.
-  function again({ vehicle, place, splits, year, mounts, unit, sizes }) {
+  function again(question) {
+    if (Object.hasOwn(question, "speaker")) return bezelbook.spoken.again(question);
+    const { vehicle, place, splits, year, mounts, unit, sizes } = question;
     const typed = WIDTH_FIRST.filter((need) => sizes[need]);
     const plain = typed.length === 3 || (typed.length === 1 && sizes.depth && !unit);
     const size = plain ? typed.map((need) => sizes[need].typed).join(" x ") : typed.map((need) => `${need} ${sizes[need].typed}`).join(" ");

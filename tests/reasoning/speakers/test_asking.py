@@ -101,3 +101,12 @@ def test_a_reading_about_a_speaker_holds_no_question_about_an_opening() -> None:
     found = read_question(OF, {"vehicle": CAR, "place": DOOR, "what": "six"})
     assert found.question is None
     assert found.took == ()
+
+
+def test_a_bolt_circle_alone_says_nothing_of_whether_it_goes_in() -> None:
+    with pytest.raises(Wrong, match="says nothing of whether it goes in"):
+        read(what={"bolt_circle": "156 mm"})
+    assert read(what={"bolt_circle": "156 mm", "mounting_depth": "50 mm"}).sizes.keys() == {
+        "bolt_circle",
+        "mounting_depth",
+    }

@@ -160,3 +160,18 @@ def test_the_screws_go_through_flange_gasket_and_ring(doors: Doors) -> None:
     # 4 + 0.96 + 12.7, and 0.4 that the caliper may be off, before they bite 4 mm of a clip nut.
     [line] = [line for line in ask(book(doors), "left", "half-inch-ring").needs if line.startswith("screws")]
     assert line == "screws from 22.1 mm (0.87 in) (clip nut; 18.1 mm lies under the head)"
+
+
+def test_a_typed_bolt_circle_is_compared_with_the_doors_holes(doors: Doors) -> None:
+    """The door's 110 between four neighbours is a circle of 155.6 (trade.md 4.5), so that 156 meets it."""
+    book = knowledge_base(tuple(doors.values()))
+    data = {"vehicle": "compact-hatch-2", "place": "front-door-left"}
+
+    def told(circle: str) -> str:
+        read = read_question(book, {**data, "what": {"mounting_depth": "50 mm", "bolt_circle": circle}}).read
+        assert isinstance(read, SpeakerQuestion)
+        return next(line for line in speaker_answer(book, read).needs if line.startswith("bolt circle"))
+
+    # How many holes it has was not said, so that the circles agreeing settles nothing yet.
+    assert told("156 mm") == "bolt circle 156 mm: the number of holes is not looked"
+    assert told("165 mm") == "bolt circle 165 mm: the bolt circles differ"

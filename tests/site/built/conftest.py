@@ -57,6 +57,12 @@ def worked_site(root: Path, books: Path, tmp_path_factory: pytest.TempPathFactor
 
 
 @pytest.fixture(scope="session")
+def doors_site(root: Path, books: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The site of the trade's doors."""
+    return build(root, books / "doors", tmp_path_factory.mktemp("doors"))
+
+
+@pytest.fixture(scope="session")
 def demo_site(root: Path, kb: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The site of the published book."""
     return build(root, kb, tmp_path_factory.mktemp("demo"))
@@ -81,6 +87,12 @@ def hostile_site(root: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
 def worked_book(books: Path) -> KnowledgeBase:
     """The worked example itself."""
     return knowledge_of(books / "worked").book
+
+
+@pytest.fixture(scope="session")
+def doors_book(books: Path) -> KnowledgeBase:
+    """The trade's doors themselves."""
+    return knowledge_of(books / "doors").book
 
 
 @pytest.fixture(scope="session")

@@ -1,6 +1,7 @@
 """What the browser answers is what Python answers, for everything that is published and for made-up sizes and words."""
 
 import json
+import random
 from collections import Counter
 from collections.abc import Callable, Iterable
 from pathlib import Path
@@ -10,13 +11,15 @@ import pytest
 from playwright.sync_api import Page
 
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.pipeline import Counter as BookCounter
 from bezelbook.publish.opening import Opening, openings_of
 from bezelbook.reasoning.answer import answer
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, Reading, read_words
 from tests.site.built.made_up import size_questions, typed_words, unit_questions
-from tests.vectors.cases import plain_question
+from tests.vectors.cases import plain_question, plain_speaker_question
 
 MADE_UP = 1500
 REPLY = """async (questions) => {
@@ -68,11 +71,48 @@ def test_made_up_sizes_are_answered_alike(opened: tuple[Page, KnowledgeBase]) ->
     assert len(verdicts) > 1
 
 
+FRAMED = """async (texts) => {
+  const found = [];
+  for (const text of texts) {
+    const { opening } = bezelbook.words.read(text).choice;
+    const vehicle = await bezelbook.open(opening.vehicle);
+    const { answer } = bezelbook.reply.reply(vehicle, opening);
+    found.push(answer.verdict === 'does not' ? answer : bezelbook.reply.depths(vehicle, opening));
+  }
+  return found;
+}"""
+
+
+def test_a_width_and_a_height_alone_are_answered_alike(opened: tuple[Page, KnowledgeBase]) -> None:
+    """Either they rule it out by themselves, or how deep it may be is told."""
+    page, book = opened
+    counter = BookCounter(book)
+    chance = random.Random(22)  # noqa: S311 - no secret, the same in every run
+    texts = [
+        f"{one.vehicle.replace('-', ' ')} {one.id.replace('-', ' ')} {chance.randint(300, 2500) / 10} x "
+        f"{chance.randint(300, 1800) / 10} mm"
+        for one in chance.choices(openings_of(book), k=200)
+    ]
+    ruled_out = 0
+    for text, browser in zip(texts, page.evaluate(FRAMED, texts), strict=True):
+        found, _ = counter.ask_words(text)
+        if isinstance(found, Choice):
+            assert browser == list(found.known), text
+        else:
+            assert browser == json.loads(json.dumps(found.plain())), text
+            assert browser["verdict"] == "does not"
+            ruled_out += 1
+    # Nothing bounds a width or a height from above in the worked example, which has one vehicle.
+    assert (0 < ruled_out < len(texts)) == (len(book.vehicles) > 1)
+
+
 def plain_reading(reading: Reading) -> dict[str, Any]:
     took = list(reading.took)
     if isinstance(reading.read, Choice):
         return {"ask": reading.read.ask, "options": [list(option) for option in reading.read.options], "took": took}
-    return {"question": plain_question(reading.read), "took": took}
+    asked = reading.read
+    plain = plain_speaker_question(asked) if isinstance(asked, SpeakerQuestion) else plain_question(asked)
+    return {"question": plain, "took": took}
 
 
 def test_made_up_words_are_read_alike(opened: tuple[Page, KnowledgeBase]) -> None:

@@ -179,7 +179,7 @@ def test_it_asks_for_the_mount_where_that_changes_the_answer(at_home: Home, coun
 
 
 def test_a_place_that_takes_no_box_says_so(at_home: Home, counter_site: Path) -> None:
-    page = at_home(counter_site, "hatch 2 left front door 165")
+    page = at_home(counter_site, "hatch 2 left front door slim one")
     expect(page.locator(".asking h2")).to_have_text("left front door is no opening that takes a box. Which place?")
 
 
@@ -321,3 +321,38 @@ def test_examples_are_answers(at_home: Home, demo_site: Path) -> None:
         expect(ticket(page)).to_be_visible()
         page.go_back()
         expect(page.locator(".examples")).to_be_visible()
+
+
+# --- speakers ---
+
+
+def test_a_speaker_is_answered_and_a_typed_depth_too(at_home: Home, doors_site: Path) -> None:
+    page = at_home(doors_site, "hatch left door the deep six and a half")
+    expect(verdict(page)).to_contain_text("Goes in if")
+    page = at_home(doors_site, "hatch left door 50 deep")
+    expect(verdict(page)).to_have_text("Goes in.")
+    expect(ticket(page).locator(".number")).to_contain_text("8 mm (0.31 in) is left; the house wants 5 mm")
+
+
+def test_the_side_is_asked_about_with_what_is_known_of_each(at_home: Home, doors_site: Path) -> None:
+    page = at_home(doors_site, "hatch driver's door speakers")
+    expect(page.locator(".asking h2")).to_contain_text("The driver may sit on either. Which side?")
+    expect(page.locator(".known").first).to_contain_text("measured: cut-out 151 ± 0.5 mm by caliper")
+    option(page, "left front door").click()
+    expect(page.locator(".asking h2")).to_have_text("Which speaker, or how deep is it?")
+    expect(option(page, "Deep six and a half")).to_contain_text("Goes in if")
+
+
+def test_a_size_class_is_told_and_can_be_meant_as_a_depth(at_home: Home, doors_site: Path) -> None:
+    page = at_home(doors_site, "hatch left door 165")
+    expect(page.locator(".took")).to_contain_text("165 read as the 6 1/2 in size.")
+    page.get_by_role("button", name="I meant 165 deep").click()
+    expect(verdict(page)).to_have_text("Does not go in.")
+
+
+def test_several_sizes_are_taken_apart_with_a_way_on(at_home: Home, doors_site: Path) -> None:
+    page = at_home(doors_site, "hatch left door 50 deep cut-out 143")
+    expect(page.locator(".asking h2")).to_contain_text("one at a time")
+    expect(page.locator(".hint code")).to_have_text('bezelbook ask "hatch left door 50 deep cut-out 143"')
+    option(page, "mounting depth 50 mm alone").click()
+    expect(verdict(page)).to_have_text("Goes in.")

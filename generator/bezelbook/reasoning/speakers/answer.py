@@ -13,7 +13,7 @@ from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Outlook
 from bezelbook.reasoning.speakers.conditions import SpeakerCondition
 from bezelbook.reasoning.speakers.covering import uncovered
-from bezelbook.reasoning.speakers.fastening import fastening
+from bezelbook.reasoning.speakers.fastening import fastening, typed_circle
 from bezelbook.reasoning.speakers.number import WHERE, SpeakerSpot, deciding
 from bezelbook.reasoning.speakers.question import SpeakerAsked, SpeakerQuestion, asked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
@@ -210,6 +210,8 @@ def _needs(
     speaker = book.speakers.get(question.speaker or "")
     if speaker is not None and found.verdict in ("goes in", "goes in if"):
         lines += fastening(place, resolved, speaker)
+    if "bolt_circle" in question.sizes:
+        lines.append(typed_circle(place, resolved, question.sizes["bolt_circle"]))
     where = place.frame.vehicle.places.get(place.frame.place)
     if where and where.safety not in (None, "none"):
         lines.append(f"{where.safety}: the vehicle's service information comes first, and a qualified person")

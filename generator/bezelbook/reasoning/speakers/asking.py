@@ -20,7 +20,7 @@ from bezelbook.reasoning.plain_data import (
     year_of,
 )
 from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
-from bezelbook.reasoning.speakers.needs import TYPED
+from bezelbook.reasoning.speakers.needs import FIELDS, TYPED
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.speakers.stacks import Tabs
 from bezelbook.values.complaint import Wrong
@@ -93,9 +93,13 @@ def _what(book: KnowledgeBase, what: object) -> tuple[str | None, dict[str, Quan
     only(what, WHAT_KEYS, "what")
     like = what.get("like")
     speaker = None if like is None else one_of(str(like), book.speakers, "speaker")
-    sizes = {SHORTER.get(key, key): length_of(key, value) for key, value in what.items() if key != "like"}
+    sizes = {SHORTER.get(key, key): length_of(book, key, value) for key, value in what.items() if key != "like"}
     if not sizes:
         raise Wrong("no size is given in what", 'Give at least one, such as {"mounting_depth": "63 mm"}')
+    if speaker is None and not any(own in sizes or instead in sizes for own, instead in FIELDS.values()):
+        raise Wrong(
+            f"{', '.join(sizes)} says nothing of whether it goes in", 'Add a size such as {"mounting_depth": "63 mm"}'
+        )
     return speaker, sizes
 
 

@@ -26,18 +26,22 @@ LOOKS: dict[RoomSize, tuple[str, str]] = {
     "glass": ("there is at least {} to the glass, all the way down", "putty on the magnet and run the glass, 5 min"),
     "front": ("there is at least {} to the grille", "putty under the lining, 5 min"),
 }
+RING = "it sits on a ring from {} to {} thick"
 
 
 @dataclass(frozen=True, slots=True)
 class SpeakerCondition:
     """What would make it a yes, to be read after "goes in if", and how to find out, in the shop's words.
 
-    `narrowed` is the question with the condition filled in, when it is one that a question could have said.
+    `narrowed` is the question with the condition filled in, when it is one that a question could have said. Where the
+    words name lengths that go with the size asked about, `template` has {} in their place and `lengths` has them in nm.
     """
 
     words: str
     look: str
     narrowed: SpeakerAsked | None = None
+    template: str = ""
+    lengths: tuple[int, ...] = ()
 
 
 def conditions(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:
@@ -87,8 +91,7 @@ def a_ring(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondi
     made = SpeakerStack(("a ring",), ("a ring",), Span(middle, middle), gasket=question.gasket)
     if always(place, question.narrowed(stacks=(made,))):
         first = place.frame.book.shop.units_first
-        words = f"it sits on a ring from {show_length(low.at, first)} to {show_length(high.at, first)} thick"
-        yield SpeakerCondition(words, "make or order the ring")
+        yield _measured(RING, "make or order the ring", first, low.at, high.at)
 
 
 def _printed(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:
@@ -132,7 +135,12 @@ def _unmeasured(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Speaker
         size = sizes.pop()
         least = max(_bare(demand, question, room) for demand, room in wanted.items() if room is not None)
         words, look = LOOKS[size]
-        yield SpeakerCondition(words.format(show_length(least, place.frame.book.shop.units_first)), look)
+        yield _measured(words, look, place.frame.book.shop.units_first, least)
+
+
+def _measured(template: str, look: str, first: str, *lengths: int) -> SpeakerCondition:
+    words = template.format(*(show_length(length, first) for length in lengths))
+    return SpeakerCondition(words, look, template=template, lengths=lengths)
 
 
 def _unknown(rooms: SpeakerRooms, question: SpeakerAsked) -> Iterator[SpeakerDemand]:

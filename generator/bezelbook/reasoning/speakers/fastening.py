@@ -31,6 +31,13 @@ def fastening(place: SpeakerPlace, question: SpeakerAsked, speaker: Speaker) -> 
         yield from _screws(place, stack, speaker)
 
 
+def typed_circle(place: SpeakerPlace, question: SpeakerAsked, circle: Quantity) -> str:
+    """What a bolt circle that somebody typed meets there, the number of its holes being unsaid."""
+    give = circle.give or 0
+    ours = Pattern(None, circle.base - give, circle.base + give)
+    return f"bolt circle {circle.typed}: {meeting(ours, held_by(place, question.stacks[0])).why}"
+
+
 def pattern_of(place: SpeakerPlace, speaker: Speaker) -> Pattern:
     """The holes of a speaker, as far as a caliper was on them."""
     bolts = speaker.bolts

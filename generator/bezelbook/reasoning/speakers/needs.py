@@ -26,6 +26,7 @@ TYPED = (
     "excursion",
     "flange",
     "flange_short",
+    "bolt_circle",
 )
 # Which field of a record says a need, and the one that serves where it is blank.
 FIELDS: Mapping[SpeakerNeed, tuple[str, str | None]] = {

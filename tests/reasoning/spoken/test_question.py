@@ -1,0 +1,43 @@
+"""What is left open of a speaker is asked, with the speakers that may be meant."""
+
+import pytest
+
+from bezelbook.reasoning.spoken.found import Choice
+from bezelbook.reasoning.words import read_words
+from tests.reasoning.spoken.an_odd_shop import SHOP, an_odd_shop
+from tests.rules.case_books import book_of
+
+
+@pytest.mark.parametrize(
+    ("text", "ask", "options"),
+    [
+        ("cart right footwell red one blue 130", "Which one?", ["red thirteen", "blue thirteen"]),
+        ("cart right footwell 143", "Is 143 its depth, or the hole it needs?", ["143 deep", "cut out 143"]),
+        ("cart right footwell tweeter", "Which speaker, or how deep is it?", ["blue thirteen", "red thirteen"]),
+        (
+            "cart right footwell 6x9",
+            "The book has no 6 x 9 in speaker of that sort. How deep is it, or which other one?",
+            ["blue thirteen", "red thirteen"],
+        ),
+    ],
+)
+def test_what_is_open_is_asked(text: str, ask: str, options: list[str]) -> None:
+    found = read_words(an_odd_shop(), text).read
+    assert isinstance(found, Choice)
+    assert (found.ask, sorted(words for _, words in found.options)) == (ask, sorted(options))
+    assert found.at == (("grain-cart-4", "foot-r"),)
+
+
+def test_where_only_the_side_is_open_the_question_goes_with_it() -> None:
+    found = read_words(an_odd_shop(), "cart flap red one").read
+    assert isinstance(found, Choice)
+    assert found.question is not None
+    assert (found.question.speaker, found.question.place) == ("red-thirteen", "")
+
+
+def test_a_mount_that_two_share_is_asked_about_first() -> None:
+    ring = {"mount_kind": "spacer", "thickness": "10 mm caliper"}
+    twice = book_of({"book": {**SHOP, "mounts": {"one": {"name": "one", **ring}, "two": {"name": "two", **ring}}}})
+    found = read_words(twice, "cart right footwell red one 10 mm ring").read
+    assert isinstance(found, Choice)
+    assert found.ask == "Which mount?"
