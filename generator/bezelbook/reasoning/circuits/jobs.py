@@ -72,8 +72,10 @@ def wanted_by(car: Car, job: Job) -> tuple[Circuit, ...]:
 def _units(car: Car, job: Job) -> list[HeadUnit]:
     """The radio, with the other piece of one in two."""
     unit = car.book.head_units.get(job.unit or "")
-    others = unit.goes_with if unit and job.name == "two-piece radio" else ()
-    return [one for one in (unit, *map(car.book.head_units.get, others)) if one]
+    if unit is None:
+        return []
+    every = car.book.head_units.values() if job.name == "two-piece radio" else ()
+    return [unit, *(one for one in every if one.id in unit.goes_with or unit.id in one.goes_with)]
 
 
 def _own_plug(car: Car, job: Job) -> Half | None:
