@@ -23,6 +23,9 @@ from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.answer import WiringAnswer, wiring_answer
+from bezelbook.reasoning.wiring_asked.plain import PlainWiring
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.kind_examples import kind_examples
@@ -89,8 +92,14 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
 
 
 def every_schema() -> dict[str, str]:
-    """The text of every schema file by its name: one a kind, and one for an answer."""
-    return {**schema_texts(), "answer.schema.json": plain_schema_text("answer", "What bezelbook says.", PlainAnswer)}
+    """The text of every schema file by its name: one a kind, one for an answer, one for an answer about wiring."""
+    return {
+        **schema_texts(),
+        "answer.schema.json": plain_schema_text("answer", "What bezelbook says.", PlainAnswer),
+        "wiring_answer.schema.json": plain_schema_text(
+            "answer about wiring", "What bezelbook says of a job's wiring.", PlainWiring
+        ),
+    }
 
 
 def write_pages(book: Book, out: Path, today: str | None = None) -> int:
@@ -110,7 +119,7 @@ class Counter:
         self._places: dict[tuple[str, str], Place] = {}
         self._speaker_places: dict[tuple[str, str], SpeakerPlace] = {}
 
-    def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
+    def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | WiringAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
         reading = read_words(self.base, text, self._phrases)
         found = reading.read if isinstance(reading.read, Choice) else self._answer(reading.read)
@@ -137,7 +146,9 @@ class Counter:
         except Wrong as wrong:
             return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
 
-    def _answer(self, question: Question | SpeakerQuestion) -> Answer | SpeakerAnswer:
+    def _answer(self, question: Question | SpeakerQuestion | WiringQuestion) -> Answer | SpeakerAnswer | WiringAnswer:
+        if isinstance(question, WiringQuestion):
+            return wiring_answer(self.base, question)
         key = (question.vehicle, question.place)
         if isinstance(question, SpeakerQuestion):
             if key not in self._speaker_places:
@@ -168,6 +179,7 @@ __all__ = [
     "Choice",
     "Counter",
     "Knowledge",
+    "WiringAnswer",
     "every_schema",
     "knowledge",
     "knowledge_of",

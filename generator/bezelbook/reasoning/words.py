@@ -3,13 +3,15 @@
 import re
 from collections import Counter
 from collections.abc import Collection, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, SIZES, UNIT, sizes_said
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, Points, folded_words, vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
+from bezelbook.reasoning.wiring_asked.words import asks_for_wiring, wiring_question
 
 __all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
 
@@ -32,7 +34,7 @@ class Reading:
     `took` says how bare numbers were read, with the other readings that would be possible, and what was left out.
     """
 
-    read: Question | Choice
+    read: Question | WiringQuestion | Choice
     took: tuple[str, ...] = ()
 
     @property
@@ -101,6 +103,10 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     place = _place(vehicle, phrases, found)
     units = found.named("unit")
     said = sizes_said(found.left, beside_unit=bool(units))
+    if not said.sizes and asks_for_wiring(words, found.left):
+        wiring = wiring_question(book, vehicle, words, found.named("place"), units)
+        year, untold = _year(vehicle, found)
+        return Reading(replace(wiring, splits=_splits(vehicle, found), year=year), untold)
     if isinstance(place, Choice):
         return Reading(place, said.took)
     mounts = _mounts(book, found)

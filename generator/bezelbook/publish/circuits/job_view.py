@@ -10,7 +10,9 @@ from bezelbook.publish.circuits.runs import bars_of, runs_of
 from bezelbook.publish.drawing.chain import chain_drawing
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.in_words import (
-    IN_HAND,
+    TITLES,
+    ends_words,
+    in_hand,
     lacks_together,
     load_words,
     own_supply,
@@ -20,13 +22,6 @@ from bezelbook.reasoning.circuits.in_words import (
 from bezelbook.reasoning.circuits.looks import looks
 from bezelbook.reasoning.circuits.table import table
 from bezelbook.reasoning.unknowns import Missing
-
-TITLES = {
-    "replace the radio": "Replace the radio",
-    "keep it and amplify": "Keep the radio, amplify the fronts",
-    "add a sub": "Keep the radio, add a sub",
-    "two-piece radio": "A radio in two pieces",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,14 +89,7 @@ def job_view(chain: Chain, to: Links) -> JobView:
 def _piece(chain: Chain, number: int, to: Links) -> PieceLine:
     one = chain.pieces[number]
     kind, _, id_ = one.piece.name.partition("/")
-    ends = _ends(chain, one.record) if isinstance(one.record, Adapter) else ""
+    ends = ends_words(chain.car.book, one.record) if isinstance(one.record, Adapter) else ""
     return PieceLine(
-        number + 1, one.record.name, to.record(kind, id_), ends, f"{one.suit.why}; {IN_HAND[one.piece.standing]}"
+        number + 1, one.record.name, to.record(kind, id_), ends, f"{one.suit.why}; {in_hand(chain.car.book, id_)}"
     )
-
-
-def _ends(chain: Chain, adapter: Adapter) -> str:
-    """From which plug to what, in the order of its ends."""
-    connectors = chain.car.book.connectors
-    found = [(connectors.get(end.connector or ""), end.ends_in) for end in adapter.ends.values()]
-    return " to ".join(plug.name if plug else words or "an end nobody looked at" for plug, words in found)

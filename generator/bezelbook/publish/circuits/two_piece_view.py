@@ -6,9 +6,9 @@ from dataclasses import dataclass, replace
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
-from bezelbook.publish.circuits.builds_said import builds_said
 from bezelbook.publish.circuits.job_view import JobView, SeatLine, job_view
 from bezelbook.publish.wording import VERDICTS, short_reason
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.in_words import verdict_words
 from bezelbook.reasoning.circuits.plugs import plugs_at

@@ -7,10 +7,10 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
 from bezelbook.publish.circuits.adapter_view import RightLine, right_lines
-from bezelbook.publish.circuits.builds_said import builds_said
 from bezelbook.publish.circuits.job_view import JobView, job_view
 from bezelbook.publish.circuits.two_piece_view import two_piece_jobs
 from bezelbook.reasoning.circuits.aerial import AerialLead, aerial_leads
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car, tells
 from bezelbook.reasoning.circuits.chain import chain
 from bezelbook.reasoning.circuits.contents import contents

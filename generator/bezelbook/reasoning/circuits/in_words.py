@@ -2,13 +2,22 @@
 
 from collections.abc import Sequence
 
+from bezelbook.kinds.adapter.record import Adapter
+from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.chain import Chain, Verdict
+from bezelbook.reasoning.circuits.jobs import JobName
 from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.resistors import loads
 from bezelbook.reasoning.circuits.spoken import spoken
 from bezelbook.reasoning.circuits.table import Row, table
 from bezelbook.reasoning.circuits.wiring import FED
 
+TITLES: dict[JobName, str] = {
+    "replace the radio": "Replace the radio",
+    "keep it and amplify": "Keep the radio, amplify the fronts",
+    "add a sub": "Keep the radio, add a sub",
+    "two-piece radio": "A radio in two pieces",
+}
 VERDICTS: dict[Verdict, str] = {
     "complete": "complete",
     "complete if": "complete, once the looks below are made",
@@ -16,8 +25,6 @@ VERDICTS: dict[Verdict, str] = {
     "nothing mates": "nothing in the book that is known to be right here does it",
     "plug not looked": "nobody knows: the plug comes first",
 }
-# By how far a piece is from being proven and in hand.
-IN_HAND = ("proven in this build", "on the shelf", "to order")
 
 
 def verdict_words(chain: Chain) -> str:
@@ -73,3 +80,15 @@ def lacks_together(chain: Chain) -> tuple[tuple[str, str], ...]:
     for lack in lacks(chain):
         found.setdefault(lack.remedies, []).append(by_circuit[lack.circuit])
     return tuple((spoken(row.circuit for row in alike), "; or ".join(said)) for said, alike in found.items())
+
+
+def in_hand(book: KnowledgeBase, piece: str) -> str:
+    """Whether a piece, by its id, lies on the shelf or has to be ordered."""
+    there = any(stock.thing == piece and stock.count > 0 for stock in book.shelf.values())
+    return "on the shelf" if there else "to order"
+
+
+def ends_words(book: KnowledgeBase, adapter: Adapter) -> str:
+    """From which plug to what, in the order of its ends."""
+    found = [(book.connectors.get(end.connector or ""), end.ends_in) for end in adapter.ends.values()]
+    return " to ".join(plug.name if plug else words or "an end nobody looked at" for plug, words in found)

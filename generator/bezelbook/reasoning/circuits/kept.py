@@ -32,6 +32,13 @@ class Kept:
         """What to tell a customer while it is argued over; empty when it is not."""
         return "lost" if self.goes == "argued over" else ""
 
+    @property
+    def said(self) -> str:
+        """What becomes of it and why, without saying it twice."""
+        if self.goes == "not looked" and not self.notes:
+            return "not looked"
+        return self.words if self.words.startswith(self.goes.split()[0]) else f"{self.goes}: {self.words}"
+
 
 def kept_and_lost(chain: Chain) -> tuple[Kept, ...]:
     """Every function of a car, what becomes of it with the pieces of this chain, and who says so."""

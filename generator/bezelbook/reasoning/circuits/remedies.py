@@ -42,9 +42,9 @@ def lacks(chain: Chain) -> tuple[Lack, ...]:
 def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
     kinds = {need.kind for need in chain.outcome.feeds if need.circuit == circuit} if chain.outcome else set()
     if kinds == {"through"}:
-        yield "meter it through on the bench before it goes in: what does not go through is lost to the radio"
+        yield "meter on the bench from end to end before anything goes in: what does not go through is lost to the radio"
         return
-    yield from _modules(chain.car, circuit)
+    yield from _modules(chain.car, circuit, stays=_is_for_amplifier(chain.job))
     yield _usual(chain.car, circuit)
     if circuit == "accessory" and _is_for_amplifier(chain.job):
         yield "an amplifier that wakes from the signal"
@@ -61,7 +61,7 @@ def _usual(car: Car, circuit: Circuit) -> str:
     return _USUAL.get(circuit, "a lead that keeps it, or go without")
 
 
-def _modules(car: Car, circuit: Circuit) -> Iterator[str]:
+def _modules(car: Car, circuit: Circuit, *, stays: bool) -> Iterator[str]:
     """The modules made for this build that make it, with their limits and what they plug into."""
     for module in car.book.modules.values():
         output = module.outputs.get(circuit)
@@ -69,13 +69,23 @@ def _modules(car: Car, circuit: Circuit) -> Iterator[str]:
         true = reads_bus(module) or circuit not in NEVER_MADE_UP
         if (output or of_its_kind) and module_suits(car, module).right and true:
             most = f", {show_quantity(output.most)} at most, with a relay for more" if output and output.most else ""
-            yield f"the {module.name}{most}{_behind(car, module)}"
+            yield f"the {module.name}{most}{_behind(car, module, stays=stays)}"
 
 
-def _behind(car: Car, module: Module) -> str:
+def _behind(car: Car, module: Module, *, stays: bool) -> str:
     needs = module.needs_adapter if isinstance(module.needs_adapter, tuple) else ()
     names = [car.book.adapters[one].name if one in car.book.adapters else one.replace("-", " ") for one in needs]
-    return f", which wants the {listed(names)}" if names else ""
+    if not names:
+        return ""
+    wants = f", which wants the {listed(names)}"
+    apart = f"{wants}: that takes the radio's place in the plug, so look first whether the two go together"
+    return apart if stays and any(_takes_its_place(car, one) for one in needs) else wants
+
+
+def _takes_its_place(car: Car, adapter: str) -> bool:
+    """Whether an adapter has no end for a radio that stays, so that it goes where that is plugged in."""
+    record = car.book.adapters.get(adapter)
+    return record is not None and not any(end.side == "vehicle side" for end in record.ends.values())
 
 
 def _grounds(car: Car) -> str:

@@ -1,4 +1,4 @@
-from bezelbook.publish.circuits.builds_said import builds_said
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.builds import Build
 from tests.reasoning.circuits.a_car import CAR, book
 
