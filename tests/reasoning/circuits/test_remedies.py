@@ -65,7 +65,7 @@ def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
 def test_what_only_has_to_go_on_to_the_radio_is_metered_through() -> None:
     found = lack(tee("tee", ways={"bus": "unknown"}), circuit="bus", job="keep it and amplify")
     assert found.remedies == (
-        "meter on the bench from end to end before anything goes in: what does not go through is lost to the radio",
+        "meter it on the bench before anything goes in: what does not go through is lost to the radio",
     )
 
 

@@ -42,7 +42,7 @@ def lacks(chain: Chain) -> tuple[Lack, ...]:
 def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
     kinds = {need.kind for need in chain.outcome.feeds if need.circuit == circuit} if chain.outcome else set()
     if kinds == {"through"}:
-        yield "meter on the bench from end to end before anything goes in: what does not go through is lost to the radio"
+        yield "meter it on the bench before anything goes in: what does not go through is lost to the radio"
         return
     yield from _modules(chain.car, circuit, stays=_is_for_amplifier(chain.job))
     yield _usual(chain.car, circuit)
