@@ -21,7 +21,7 @@ def test_what_was_kept_in_this_build_is_kept_with_the_module_that_the_note_names
         "camera", "kept", "kept; no note says with which module", ("one",)
     )
     boxed = goes(module(), tried("one", kept=["camera"], adapters=["box", "some lead"]))
-    assert (boxed.goes, boxed.words) == ("kept with a module", "kept with the The box")
+    assert (boxed.goes, boxed.words) == ("kept with a module", "kept, with the The box fitted")
 
 
 def test_kept_by_one_and_lost_by_another_is_argued_over_and_taken_as_lost() -> None:

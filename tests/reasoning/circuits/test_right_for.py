@@ -51,7 +51,10 @@ def test_where_the_plug_is_not_known_for_certain_look_first() -> None:
 
 def test_what_plugs_in_and_was_made_for_others_is_looked_at_first() -> None:
     [line] = said(plug_in(made_for=["another-car"]), seen("one", splits={"build": "late"}))
-    assert line == ("look first", "it plugs in, and made for other cars: its leads may not be what this car has there")
+    assert line == (
+        "look first",
+        "it plugs in, but it was made for other cars: its leads may not be what this car has there",
+    )
 
 
 def test_a_job_that_failed_makes_it_wrong() -> None:

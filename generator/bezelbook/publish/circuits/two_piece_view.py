@@ -10,10 +10,10 @@ from bezelbook.publish.circuits.job_view import JobView, SeatLine, job_view
 from bezelbook.publish.wording import VERDICTS, short_reason
 from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car
-from bezelbook.reasoning.circuits.in_words import verdict_words
+from bezelbook.reasoning.circuits.jobs import DASH
 from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.right_for import every_car
-from bezelbook.reasoning.circuits.two_piece import DASH, Fits, Seat, TwoPiece, fits_in, pairs, two_piece
+from bezelbook.reasoning.circuits.two_piece import Fits, Seat, TwoPiece, fits_in, pairs, two_piece
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,17 +40,11 @@ def _job(found: TwoPiece, to: Links) -> JobView:
     return replace(
         view,
         title=f"{found.pair.display.name}, {found.pair.box.name}",
-        verdict=headline(found),
+        verdict=found.headline,
         looks=(*view.looks, *found.unknown),
         seats=tuple(_seats(found, to)),
         cable=found.cable_words,
     )
-
-
-def headline(found: TwoPiece) -> str:
-    """What the job comes to: a piece that has no place stops it, whatever the wiring."""
-    chain = f"its leads: {verdict_words(found.chain)}"
-    return f"{found.stopped_by}; {chain}" if found.stopped_by else chain
 
 
 def _seats(found: TwoPiece, to: Links) -> Iterator[SeatLine]:
@@ -101,7 +95,7 @@ def _lines(each: Iterable[TwoPiece], to: Links) -> Iterator[UnitLine]:
     for one in each:
         car = one.chain.car
         seats = tuple(replace(seat, at="") for seat in _seats(one, to))
-        line = UnitLine(car.vehicle.name, to.vehicle(car.vehicle.id), "", headline(one), seats, one.cable_words)
+        line = UnitLine(car.vehicle.name, to.vehicle(car.vehicle.id), "", one.headline, seats, one.cable_words)
         found.setdefault(repr(line), (line, []))[1].append(car)
     for line, cars in found.values():
         yield replace(line, builds=builds_said(cars[0].vehicle, [car.build for car in cars]) or "every build")

@@ -14,14 +14,14 @@ from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car, tells
 from bezelbook.reasoning.circuits.chain import chain
 from bezelbook.reasoning.circuits.contents import contents
-from bezelbook.reasoning.circuits.jobs import JOBS, Job
+from bezelbook.reasoning.circuits.jobs import JOBS, RADIO_PLACES, Job
 from bezelbook.reasoning.circuits.kept import Kept, kept_and_lost
 from bezelbook.reasoning.circuits.look_alikes import look_alikes
 from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.right_for import RightFor, every_car, right_for
 from bezelbook.reasoning.circuits.speaker_leads import SpeakerLead, speaker_lead
 from bezelbook.reasoning.circuits.two_piece import Fits, fits_in
-from bezelbook.reasoning.vocabulary import OPENINGS
+from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 from bezelbook.values.listed import listed
 
 NO_RECORD = "no record of it yet"
@@ -81,7 +81,7 @@ class Wiring:
         if not lines and not any(plugs_at(car).plugs for car in cars):
             return
         record = vehicle.places[place]
-        builds = [_build(car, self._fits, to, opening=record.kind in OPENINGS) for car in cars]
+        builds = [_build(car, self._fits, to, opening=record.kind in RADIO_PLACES) for car in cars]
         axes = tuple(axis for axis, _ in cars[0].build)
         yield PlaceWiring(
             record.name or place.replace("-", " "),
@@ -99,7 +99,7 @@ def _build(car: Car, fits: Fits, to: Links, *, opening: bool) -> BuildWiring:
         (*(job_view(one, to) for one in chains), *(two_piece_jobs(car, fits, to) if opening else ())),
         kept_and_lost(chains[0]) if chains else (),
         aerial_leads(car) if opening else (),
-        None if opening else speaker_lead(car),
+        speaker_lead(car) if car.vehicle.places[car.place].kind in (SPEAKER_PLACES | EITHER_PLACES) else None,
     )
 
 

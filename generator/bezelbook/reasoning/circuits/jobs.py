@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bezelbook.kinds.head_unit.record import HeadUnit
+from bezelbook.kinds.vehicle.record import PlaceKind
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.factory_amplifier import factory_amplifier
 from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS, Half, Need, Piece, Site
@@ -12,6 +13,10 @@ from bezelbook.values.words import CIRCUITS, Circuit
 
 JobName = Literal["replace the radio", "two-piece radio", "keep it and amplify", "add a sub"]
 JOBS: tuple[JobName, ...] = ("replace the radio", "keep it and amplify", "add a sub")
+
+# Where a radio sits, so that a display has somebody to look at it; and those places where one may sit besides.
+DASH: frozenset[PlaceKind] = frozenset({"plain opening", "opening behind a bezel", "shaped opening", "display opening"})
+RADIO_PLACES: frozenset[PlaceKind] = DASH | {"overhead console"}
 
 FRONTS, REARS = SPEAKERS[:4], SPEAKERS[4:]
 SUPPLY: tuple[Circuit, ...] = ("constant", "ground", "accessory")

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.kinds.note.record import Tried
-from bezelbook.kinds.vehicle.record import PlaceKind
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Answer, answer, place_of
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain, chain
+from bezelbook.reasoning.circuits.in_words import verdict_words
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.room import Place
@@ -18,8 +18,6 @@ from bezelbook.reasoning.vocabulary import OPENINGS
 from bezelbook.values.shown import show_quantity
 from bezelbook.values.words import ANSWER_VERDICTS
 
-# Where a radio sits, so that a display has somebody to look at it.
-DASH: frozenset[PlaceKind] = frozenset({"plain opening", "opening behind a bezel", "shaped opening", "display opening"})
 # Whether a head unit, by id, goes into a place in one build.
 Fits = Callable[[Car, str, str], Answer]
 
@@ -62,6 +60,13 @@ class TwoPiece:
         if self.elsewhere and all(seat.answer.verdict == "does not" for seat in self.elsewhere):
             return f"the {self.pair.box.name} goes in nowhere"
         return ""
+
+    @property
+    def headline(self) -> str:
+        """What the job comes to in one line: both places, then the leads."""
+        boxed = self.elsewhere[0].answer.verdict if self.elsewhere else "no place for it yet"
+        seats = self.stopped_by or f"display: {self.front.answer.verdict}; box: {boxed}"
+        return f"{seats}; leads: {verdict_words(self.chain)}"
 
     @property
     def cable_words(self) -> str:

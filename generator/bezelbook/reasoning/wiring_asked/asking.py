@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.circuits.jobs import RADIO_PLACES
 from bezelbook.reasoning.plain_data import mapping_of, near, one_of, only, short, splits_of, text_of, year_of
 from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 from bezelbook.reasoning.wiring_asked.question import JOBS_ASKED, JobAsked, WiringQuestion, usual_places
@@ -73,7 +74,8 @@ def _job(words: str) -> JobAsked:
 def _place(book: KnowledgeBase, vehicle: str, job: JobAsked, word: str) -> str:
     places = book.vehicles[vehicle].places
     kind = places[one_of(word, places, f"place of {vehicle}")].kind
-    if (job == "speaker lead") is not (kind in SPEAKER_PLACES) and kind not in EITHER_PLACES:
+    takes = (SPEAKER_PLACES | EITHER_PLACES) if job == "speaker lead" else RADIO_PLACES
+    if kind not in takes:
         raise Wrong(
             f"{word} is no place for that job ({kind})", "Leave the place out, or name the one where it is done"
         )

@@ -25,10 +25,9 @@ def chain_answer(car: Car, job: Job) -> PlainBuild:
 def two_piece_answer(found: TwoPiece) -> PlainBuild:
     """The same for a radio in two pieces, with a place for each and the cable between."""
     answer = _answer(found.chain)
-    stopped = f"{found.stopped_by}; its leads: " if found.stopped_by else ""
     return {
         **answer,
-        "words": stopped + answer["words"],
+        "words": found.headline,
         "seats": [_seat(seat) for seat in (found.front, *found.elsewhere)],
         "cable": found.cable_words,
         "unknown": [*answer["unknown"], *missing_of(found.unknown)],

@@ -61,7 +61,7 @@ def _verdict(plugs: Plugs, adapters: tuple[Adapter, ...], unknown: tuple[Missing
 
 
 def _aerial_verdict(lead: AerialLead) -> Verdict:
-    if not lead.adapters:
+    if not lead.adapters and not lead.straight:
         return "nothing mates"
     return "complete if" if lead.unknown else "complete"
 
@@ -70,7 +70,8 @@ def _aerial_words(lead: AerialLead) -> str:
     plug = lead.aerial.words or "an aerial plug that nobody looked at"
     feed = ", with an amplifier that wants feeding" if lead.aerial.amplified == "there" else ""
     names = [one.name for one in lead.adapters]
-    return f"{plug}{feed}: {listed(names) if names else 'no lead in the book fits it'}"
+    without = "it goes into a radio as it is" if lead.straight else "no lead in the book fits it"
+    return f"{plug}{feed}: {listed(names) if names else without}"
 
 
 def _piece(car: Car, adapter: Adapter) -> PlainPiece:

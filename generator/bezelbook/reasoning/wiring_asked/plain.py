@@ -72,7 +72,8 @@ class PlainSeat(TypedDict):
 class PlainBuild(TypedDict):
     """One job at one place, in builds that are alike there; `builds` has the splits of each, `words` says the verdict.
 
-    `load` is what is known of load resistors, `beside` what else the job takes, `cable` that of a radio in two pieces.
+    `load` is what is known of load resistors, `beside` what else the job takes. Of a radio in two pieces the verdict is
+    that of its leads, `seats` has a place for each piece, `cable` what is known of the cable between them.
     """
 
     job: JobAsked

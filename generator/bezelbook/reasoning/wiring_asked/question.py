@@ -7,8 +7,8 @@ from typing import Literal, get_args
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.cars import cars_of
+from bezelbook.reasoning.circuits.jobs import DASH
 from bezelbook.reasoning.circuits.plugs import plugs_at
-from bezelbook.reasoning.circuits.two_piece import DASH
 from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
 
 JobAsked = Literal["replace the radio", "keep it and amplify", "add a sub", "two-piece radio", "speaker lead", "aerial"]
