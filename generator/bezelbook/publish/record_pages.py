@@ -89,13 +89,13 @@ def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFi
         counts=known.things.part(record.id, to) if kind == "supply" else None,
         **known.electric.of(record),
         **(_face(record) | {"mates": mates(book, record, to)} if isinstance(record, Connector) else {}),
-        **(
-            {"right_for": adapter_lines(book, record, to), "not_offered": not_offered(record)}
-            if isinstance(record, Adapter)
-            else {}
-        ),
+        **(_adapter(record, to) if isinstance(record, Adapter) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
+
+
+def _adapter(adapter: Adapter, to: Links) -> dict[str, object]:
+    return {"right_for": adapter_lines(to.book, adapter, to), "not_offered": not_offered(adapter)}
 
 
 def _face(connector: Connector) -> dict[str, object]:

@@ -68,7 +68,7 @@ def test_a_plug_that_only_looks_like_its_own_is_wrong_and_says_the_line() -> Non
     alike = connector("offset", looks_like=[{"connector": "square", "difference": "Rib on the right."}])
     strange = plug_in(made_for=[])
     [line] = said(strange, alike, seen("one", "offset", splits={"build": "late"}))
-    assert line == ("wrong", "the plug there only looks like its own: Rib on the right.")
+    assert line == ("wrong", "the plug there only looks like its own: Rib on the right")
     [line] = said(strange, connector("offset"), seen("one", "offset", splits={"build": "late"}))
     assert line[1].endswith("nobody has looked at the keys of both")
 

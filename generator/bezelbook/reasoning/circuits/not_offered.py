@@ -10,7 +10,7 @@ _ELSEWHERE: Mapping[str, str] = {
     "speaker lead": "it is offered at a speaker's place",
     "load resistor lead": "it is asked for by the test with and without a load",
     "chime speaker": "it is joined to the module that makes the chimes",
-    "line converter": "it is joined by hand behind the leads of a T, for an amplifier that has no input for speaker leads",
+    "line converter": "it is joined by hand behind a T, for an amplifier that has no input for speaker leads",
 }
 
 
