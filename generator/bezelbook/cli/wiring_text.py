@@ -20,7 +20,7 @@ def _build(one: Mapping[str, Any]) -> Iterator[str]:
     yield f"{one['job'].upper()}, {where}, {one['builds_words'] or 'every build'}"
     if one["tell"]:
         yield f"from the seat: {one['tell']}"
-    yield f"{one['words']}{', ' + one['sure'] if one['sure'] else ''}"
+    yield f"{one['words']}{f' ({sure})' if (sure := one['sure']) else ''}"
     for plug in one["plugs"]:
         yield f"plug: {plug['plug']}, {plug['state']} ({', '.join(plug['notes'])})"
         yield from (f"  not to be taken for {alike}" for alike in plug["not_to_be_taken_for"])
@@ -37,7 +37,7 @@ def _build(one: Mapping[str, Any]) -> Iterator[str]:
     yield from _lacks(one["lacks"])
     yield from _kept(one["kept"])
     unknown = one["unknown"]
-    yield from (f"not known: {look['what']} (look: {look['look']}; changes {look['changes']})" for look in unknown)
+    yield from (f"not known: {look['what']} (how: {look['look']}; changes: {look['changes']})" for look in unknown)
     if not unknown and one["pieces"]:
         yield "nothing unknown"
 

@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import chained, module, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -51,10 +51,12 @@ def test_what_must_never_be_made_up_comes_off_the_bus_or_not_at_all(circuit: str
         ("illumination", "side lights"),
         ("left rear +", "new leads to the speaker"),
         ("microphone", "go without"),
+        ("amplifier turn-on", "what wakes the amplifier"),
     ],
 )
 def test_every_other_circuit_has_a_remedy_of_its_own(circuit: str, words: str) -> None:
-    assert words in " ".join(lack(BARE, circuit=circuit).remedies)
+    box = seen("box", None, amplifier="there")
+    assert words in " ".join(lack(BARE, box, circuit=circuit).remedies)
 
 
 def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
@@ -85,3 +87,20 @@ def test_a_box_of_its_own_for_the_wheel_is_named() -> None:
 
 def test_without_a_chain_nothing_is_lacking() -> None:
     assert lacks(chained()) == ()
+
+
+def test_a_box_whose_lead_takes_the_place_of_a_radio_that_stays_is_looked_at_first() -> None:
+    box = module(outputs={"accessory": {}}, needs_adapter=["other"])
+    bare = tee("tee", ways={"accessory": "not there"})
+    apart = lack(bare, box, plug_in("other", made_for=[]), job="keep it and amplify").remedies[0]
+    assert apart.endswith("look first whether the two go together")
+    in_line = lack(bare, box, tee("other", made_for=[]), job="keep it and amplify").remedies[0]
+    assert in_line == "the The box, which wants the The other"
+    gone = lack(bare, box, job="keep it and amplify").remedies[0]
+    assert gone == "the The box, which wants the other"
+
+
+def test_a_pair_that_the_car_does_not_have_is_no_loss() -> None:
+    found = {one.circuit for one in lacks(chained(every_cavity(), plug_in()))}
+    assert "left rear +" not in found
+    assert "reverse" in found

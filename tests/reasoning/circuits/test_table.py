@@ -1,6 +1,6 @@
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.jobs import Job
-from bezelbook.reasoning.circuits.table import Row, table
+from bezelbook.reasoning.circuits.table import NONE_THERE, Row, table
 from tests.reasoning.circuits import a_car
 from tests.reasoning.circuits.a_car import EVERYTHING, chained, every_cavity, metered, module, plug_in, seen, tee
 from tests.reasoning.making import record
@@ -59,7 +59,7 @@ def test_the_car_itself_may_be_what_nobody_looked_at() -> None:
 
 def test_what_no_piece_brings_is_not_there() -> None:
     found = rows(chained(every_cavity(), plug_in()))
-    assert found["left rear +"] == Row("left rear +", "not there", "no piece brings it", must=False)
+    assert found["left rear +"] == Row("left rear +", "not there", NONE_THERE, must=False)
 
 
 def test_a_radio_that_stays_keeps_looped_what_is_not_used() -> None:

@@ -90,12 +90,19 @@ class TwoPieces:
         )
 
 
+def _on_its_page(headline: str) -> str:
+    """The looks of a chain are on the page of the vehicle."""
+    return headline.replace("looks below", "looks on its page")
+
+
 def _lines(each: Iterable[TwoPiece], to: Links) -> Iterator[UnitLine]:
     found: dict[str, tuple[UnitLine, list[Car]]] = {}
     for one in each:
         car = one.chain.car
         seats = tuple(replace(seat, at="") for seat in _seats(one, to))
-        line = UnitLine(car.vehicle.name, to.vehicle(car.vehicle.id), "", one.headline, seats, one.cable_words)
+        line = UnitLine(
+            car.vehicle.name, to.vehicle(car.vehicle.id), "", _on_its_page(one.headline), seats, one.cable_words
+        )
         found.setdefault(repr(line), (line, []))[1].append(car)
     for line, cars in found.values():
         yield replace(line, builds=builds_said(cars[0].vehicle, [car.build for car in cars]) or "every build")

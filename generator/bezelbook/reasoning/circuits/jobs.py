@@ -7,6 +7,7 @@ from typing import Literal
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.kinds.vehicle.record import PlaceKind
 from bezelbook.reasoning.circuits.cars import Car
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.factory_amplifier import factory_amplifier
 from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS, Half, Need, Piece, Site
 from bezelbook.values.words import CIRCUITS, Circuit
@@ -57,7 +58,7 @@ def tasks(car: Car, job: Job, connectors: Sequence[str], pieces: Sequence[Piece]
     """Every way to do a job at the plugs that a place has, the one to take first of equal ones first."""
     halves = tuple(Half(connector, "vehicle side") for connector in connectors)
     if job.name in ("replace the radio", "two-piece radio"):
-        return (Task(Site(halves, unit=_own_plug(car, job)), tuple(_replacing(car, job, pieces))),)
+        return (Task(Site(halves, unit=_own_plug(car, job)), tuple(_replacing(car, job, connectors, pieces))),)
     return tuple(
         Task(Site((half,), radio=Half(half.connector, "unit side")), needs, _whole(needs))
         for half in halves
@@ -88,9 +89,15 @@ def _own_plug(car: Car, job: Job) -> Half | None:
     return next((Half(found.id, "unit side") for found in named if found), None)
 
 
-def _replacing(car: Car, job: Job, pieces: Iterable[Piece]) -> Iterator[Need]:
-    """Supply and the front speakers always; the rear ones where the car is said to have them; and what it asks for."""
-    seen = {circuit for piece in pieces for sees in piece.sees.values() for circuit in sees if sees[circuit] in FED}
+def _replacing(car: Car, job: Job, connectors: Sequence[str], pieces: Iterable[Piece]) -> Iterator[Need]:
+    """Supply and the front speakers always; the rear ones where notes say the car has them; and what it asks for.
+
+    That an adapter has leads for rears does not say so: many a car has two speakers.
+    """
+    held = (one for connector in connectors for one in contents(car, connector).items())
+    seen = {circuit for circuit, one in held if one.state in FED}
+    views = (sees for piece in pieces for sees in piece.sees.values())
+    seen |= {circuit for sees in views for circuit in sees if sees[circuit] == "known"}
     yield from (Need(circuit) for circuit in (*SUPPLY, *FRONTS))
     yield from (Need(circuit, must=circuit in seen) for circuit in REARS)
     yield from (Need(circuit, must=False) for circuit in wanted_by(car, job))

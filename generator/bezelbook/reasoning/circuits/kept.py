@@ -55,7 +55,7 @@ def _kept(chain: Chain, function: Function) -> Kept:
         return Kept(function, "lost", "lost in this build", _ids(lost))
     if kept:
         boxes = listed(_modules(car, kept), "or") if _modules(car, kept) else ""
-        words = f"kept, with the {boxes} fitted" if boxes else "kept; no note says with which module"
+        words = f"kept, with the {boxes} fitted" if boxes else "kept in this build"
         return Kept(function, "kept with a module" if boxes else "kept", words, _ids(kept))
     open_ = list(_notes(car, function, "lost", sure=False))
     if open_:

@@ -8,7 +8,7 @@ from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.suits import module_suits, reads_bus
-from bezelbook.reasoning.circuits.table import table
+from bezelbook.reasoning.circuits.table import NONE_THERE, Row, table
 from bezelbook.reasoning.circuits.wiring import NEVER_MADE_UP, SPEAKERS
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_quantity
@@ -18,6 +18,8 @@ _USUAL: Mapping[Circuit, str] = {
     "accessory": "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's "
     "own lead",
     "constant": "a lead of its own from the battery, with a fuse beside it",
+    "amplifier turn-on": "the turn-on lead of the new radio, run to what wakes the amplifier: meter there what that is",
+    "aerial feed": "the aerial lead of the new radio",
     "illumination": "a fuse that comes with the side lights, or go without: the display keeps its day colours",
 }
 
@@ -34,9 +36,14 @@ class Lack:
 
 def lacks(chain: Chain) -> tuple[Lack, ...]:
     """Every circuit that the job asks for and the chain does not bring, what must be fed first."""
-    rows = [row for row in table(chain) if row.becomes in ("not there", "unknown")]
+    rows = [row for row in table(chain) if row.becomes in ("not there", "unknown") and not _is_no_loss(row)]
     found = [Lack(row.circuit, row.words, row.must, tuple(_remedies(chain, row.circuit))) for row in rows]
     return tuple(sorted(found, key=lambda lack: not lack.must))
+
+
+def _is_no_loss(row: Row) -> bool:
+    """Whether it is a speaker that the car does not have."""
+    return row.circuit in SPEAKERS and not row.must and row.words == NONE_THERE
 
 
 def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
@@ -55,7 +62,7 @@ def _usual(car: Car, circuit: Circuit) -> str:
     if circuit in NEVER_MADE_UP:
         return "a module that reads the true signal off the bus, or go without: it is never made up"
     if circuit in SPEAKERS:
-        return "look in the plug which cavities it is; failing that, new leads to the speaker"
+        return "look in the plug for the cavities; failing that, new leads to the speakers"
     if circuit == "ground":
         return f"a ground of its own: {_grounds(car)}"
     return _USUAL.get(circuit, "a lead that keeps it, or go without")

@@ -7,6 +7,7 @@ from typing import Literal
 from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.module.record import Module
 from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.nets import points_of
 from bezelbook.reasoning.circuits.outcome import Feed
 from bezelbook.reasoning.circuits.pieces import Candidate
@@ -15,6 +16,7 @@ from bezelbook.values.shown import show_quantity
 from bezelbook.values.words import CIRCUITS, Circuit
 
 Becomes = Literal["used", "looped", "capped", "not there", "unknown"]
+NONE_THERE = "this car has none in the plug"
 _TELLS = {"said": "not proven in this build: meter it first", "argued over": "argued over: meter it first"}
 # What something may hang on; the others are signals, of which nobody draws a current.
 FEEDS: frozenset[Circuit] = frozenset(
@@ -126,6 +128,9 @@ def _unknown(chain: Chain, circuit: Circuit) -> str:
 
 
 def _absent(chain: Chain, circuit: Circuit) -> str:
+    held = (contents(chain.car, connector).get(circuit) for connector in chain.plugs.connectors)
+    if any(one and one.state == "not there" for one in held):
+        return NONE_THERE
     for one in chain.pieces:
         way = one.record.circuits.get(circuit) if isinstance(one.record, Adapter) else None
         if way and way.does == "not there":

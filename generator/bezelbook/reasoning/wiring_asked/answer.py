@@ -89,10 +89,13 @@ def _without_notes(one: PlainBuild) -> list[str]:
 def _together(cars: list[Car], alike: list[tuple[Car, PlainBuild]]) -> PlainBuild:
     car, first = alike[0]
     builds = [one.build for one, _ in alike]
-    axes = tuple(axis for axis, value in car.build if {dict(one.build)[axis] for one in cars} - {value})
+    own = [dict(build) for build in builds]
+    axes = tuple(
+        axis for axis, _ in car.build if {build[axis] for build in own} != {dict(one.build)[axis] for one in cars}
+    )
     return {
         **first,
         "builds": [dict(build) for build in builds],
         "builds_words": builds_said(car.vehicle, builds),
-        "tell": tells(car.vehicle, axes) if axes and len(alike) < len(cars) else "",
+        "tell": tells(car.vehicle, axes) if axes else "",
     }
