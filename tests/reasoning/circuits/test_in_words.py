@@ -6,7 +6,7 @@ from bezelbook.reasoning.circuits.in_words import (
     rows_together,
     verdict_words,
 )
-from bezelbook.reasoning.circuits.jobs import Job
+from bezelbook.reasoning.circuits.jobs import JOBS, Job
 from bezelbook.reasoning.circuits.table import table
 from tests.reasoning.circuits.a_car import chained, plug_in, seen, tee
 from tests.reasoning.making import record
@@ -23,8 +23,8 @@ def test_circuits_with_the_same_remedies_stand_together() -> None:
 
 def test_only_an_added_amplifier_has_a_supply_of_its_own() -> None:
     assert own_supply(chained(seen("one"), plug_in())) == ""
-    for job in ("keep it and amplify", "add a sub"):
-        words = own_supply(chained(seen("one"), tee(), job=Job(job)))  # type: ignore[arg-type]
+    for job in JOBS[1:]:
+        words = own_supply(chained(seen("one"), tee(), job=Job(job)))
         assert "fused beside the battery" in words
         assert "ground of its own" in words
 

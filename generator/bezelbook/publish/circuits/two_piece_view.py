@@ -72,9 +72,8 @@ class TwoPieces:
     def __init__(self, book: KnowledgeBase) -> None:
         self._fits = fits_in(book)
         self._pairs = pairs(book)
-        self._cars = (
-            [car for car in every_car(book) if car.vehicle.places[car.place].kind in DASH] if self._pairs else []
-        )
+        every = every_car(book) if self._pairs else ()
+        self._cars = [car for car in every if car.vehicle.places[car.place].kind in DASH and plugs_at(car).plugs]
 
     def of(self, unit: HeadUnit, to: Links) -> tuple[UnitLine, ...]:
         """For the page of one of the pieces: every car whose plug somebody saw, builds that are alike as one."""

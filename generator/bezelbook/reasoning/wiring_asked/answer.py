@@ -19,7 +19,8 @@ from bezelbook.reasoning.wiring_asked.question import JobAsked, WiringQuestion
 from bezelbook.values.listed import listed
 
 NO_PAIR = "the book has no radio in two pieces with a record of both"
-SAID: Mapping[JobAsked, str] = {**TITLES, "speaker lead": "A lead for a speaker", "aerial": "A lead for the aerial"}
+LEADS: Mapping[str, str] = {"speaker lead": "A lead for a speaker", "aerial": "A lead for the aerial"}
+SAID: Mapping[str, str] = {**TITLES, **LEADS}
 
 
 @dataclass(frozen=True)
