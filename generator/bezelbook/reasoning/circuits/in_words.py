@@ -1,18 +1,17 @@
 """What a chain comes to as the shop says it: its verdict, circuits that fare alike together, loads, own supply."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.chain import Chain, Verdict
-from bezelbook.reasoning.circuits.jobs import JobName
 from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.resistors import loads
 from bezelbook.reasoning.circuits.spoken import spoken
 from bezelbook.reasoning.circuits.table import Row, table
 from bezelbook.reasoning.circuits.wiring import FED
 
-TITLES: dict[JobName, str] = {
+TITLES: Mapping[str, str] = {
     "replace the radio": "Replace the radio",
     "keep it and amplify": "Keep the radio, amplify the fronts",
     "add a sub": "Keep the radio, add a sub",

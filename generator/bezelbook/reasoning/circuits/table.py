@@ -19,9 +19,9 @@ Becomes = Literal["used", "looped", "capped", "not there", "unknown"]
 NONE_THERE = "this car has none in the plug"
 _TELLS = {"said": "not proven in this build: meter it first", "argued over": "argued over: meter it first"}
 # What something may hang on; the others are signals, of which nobody draws a current.
-FEEDS: frozenset[Circuit] = frozenset(
-    {"constant", "accessory", "ignition", "illumination", "dimmer", "amplifier turn-on", "aerial feed", "reverse"}
-    | {"camera supply"}
+FEEDS: tuple[Circuit, ...] = (
+    *("constant", "accessory", "ignition", "illumination", "dimmer"),
+    *("amplifier turn-on", "aerial feed", "reverse", "camera supply"),
 )
 
 
