@@ -37,12 +37,9 @@ WHAT_KEYS = (*SIZE_KEYS, "plug_exit", "exit", "like")
 def read_question(
     book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[Phrase, ...] | None = None
 ) -> Reading | SpeakerReading | WiringReading:
-    """Read a question from plain data: either `words`, or `vehicle`, `place` and `what` with `splits` and `state`.
+    """Read a question from plain data: `words`; or `vehicle`, `place` and `what`, `splits` and `state`; or a `job`.
 
-    One with a `job` is about wiring.
-
-    Raises Wrong, naming the key, when something in it is not in the book or cannot be read. `phrases` is the book's
-    vocabulary, where many questions are read one after the other.
+    Raises Wrong, naming the key. `phrases` is the book's vocabulary, where many questions are read one after another.
     """
     if "job" in data:
         return read_wiring_question(book, data)
