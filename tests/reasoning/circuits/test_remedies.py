@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee, tried
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -104,3 +104,12 @@ def test_a_pair_that_the_car_does_not_have_is_no_loss() -> None:
     found = {one.circuit for one in lacks(chained(every_cavity(), plug_in()))}
     assert "left rear +" not in found
     assert "reverse" in found
+
+
+def test_a_box_that_wants_a_lead_which_fakes_a_signal_or_is_wrong_here_is_not_offered() -> None:
+    box = module(outputs={"speed": {}}, needs_adapter=["other"])
+    fake = plug_in("other", made_for=[], ways={"park brake": "makes"})
+    assert lack(BARE, box, fake, circuit="speed").remedies[0].startswith("a module that reads")
+    failed = tried("two", adapters=["other"], verdict="does not", reason="circuit")
+    assert lack(BARE, box, plug_in("other"), failed, circuit="speed").remedies[0].startswith("a module that reads")
+    assert lack(BARE, box, plug_in("other"), circuit="speed").remedies[0] == "the The box, which wants the The other"

@@ -7,7 +7,8 @@ from bezelbook.kinds.module.record import Module
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.jobs import Job
-from bezelbook.reasoning.circuits.suits import module_suits, reads_bus
+from bezelbook.reasoning.circuits.metered_through import made_by_itself
+from bezelbook.reasoning.circuits.suits import adapter_suits, module_suits, reads_bus
 from bezelbook.reasoning.circuits.table import NONE_THERE, Row, table
 from bezelbook.reasoning.circuits.wiring import NEVER_MADE_UP, SPEAKERS
 from bezelbook.values.listed import listed
@@ -74,7 +75,12 @@ def _modules(car: Car, circuit: Circuit, *, stays: bool) -> Iterator[str]:
         output = module.outputs.get(circuit)
         of_its_kind = circuit in ("wheel buttons", "camera") and module.module_kind == circuit
         true = reads_bus(module) or circuit not in NEVER_MADE_UP
-        if (output or of_its_kind) and module_suits(car, module).right and true:
+        if (
+            (output or of_its_kind)
+            and module_suits(car, module).right
+            and true
+            and not _needs_a_wrong_lead(car, module)
+        ):
             most = f", {show_quantity(output.most)} at most, with a relay for more" if output and output.most else ""
             yield f"the {module.name}{most}{_behind(car, module, stays=stays)}"
 
@@ -87,6 +93,16 @@ def _behind(car: Car, module: Module, *, stays: bool) -> str:
     wants = f", which wants the {listed(names)}"
     apart = f"{wants}: that takes the radio's place in the plug, so look first whether the two go together"
     return apart if stays and any(_takes_its_place(car, one) for one in needs) else wants
+
+
+def _needs_a_wrong_lead(car: Car, module: Module) -> bool:
+    """Whether it cannot do without a lead that is wrong here, or that makes up what must never be made up."""
+    needs = module.needs_adapter if isinstance(module.needs_adapter, tuple) else ()
+    leads = [lead for lead in map(car.book.adapters.get, needs) if lead]
+    return any(
+        adapter_suits(car, lead).is_ == "wrong" or NEVER_MADE_UP & made_by_itself(car.book, lead).keys()
+        for lead in leads
+    )
 
 
 def _takes_its_place(car: Car, adapter: str) -> bool:
