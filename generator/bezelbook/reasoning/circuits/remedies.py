@@ -75,12 +75,8 @@ def _modules(car: Car, circuit: Circuit, *, stays: bool) -> Iterator[str]:
         output = module.outputs.get(circuit)
         of_its_kind = circuit in ("wheel buttons", "camera") and module.module_kind == circuit
         true = reads_bus(module) or circuit not in NEVER_MADE_UP
-        if (
-            (output or of_its_kind)
-            and module_suits(car, module).right
-            and true
-            and not _needs_a_wrong_lead(car, module)
-        ):
+        right = module_suits(car, module).right and not _needs_a_wrong_lead(car, module)
+        if (output or of_its_kind) and right and true:
             most = f", {show_quantity(output.most)} at most, with a relay for more" if output and output.most else ""
             yield f"the {module.name}{most}{_behind(car, module, stays=stays)}"
 
