@@ -1,35 +1,25 @@
 """From a folder of files to checked knowledge, answers and pages: what the command line and the site both call."""
 
-import dataclasses
-import json
-from codecs import BOM_UTF8
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 from typing import Any
 
 from bezelbook.checking import Checked, Kept, check, rules
+from bezelbook.counter import Counter
 from bezelbook.finding import Finding
 from bezelbook.kinds import KINDS
 from bezelbook.kinds.record import kind_of
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
-from bezelbook.reasoning.answer import Answer, answer, place_of
-from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.decided import BLANKS
 from bezelbook.reasoning.plain import PlainAnswer
-from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.room import Place
-from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
-from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
-from bezelbook.reasoning.spoken.depths import depths_at
 from bezelbook.reasoning.spoken.found import Choice
-from bezelbook.reasoning.spoken.known import known_of
-from bezelbook.reasoning.vocabulary import vocabulary
-from bezelbook.reasoning.words import read_words
+from bezelbook.reasoning.wiring_asked.answer import WiringAnswer
+from bezelbook.reasoning.wiring_asked.plain import PlainWiring
 from bezelbook.store.book import Loaded, load_book
 from bezelbook.store.decision_file import decision_name, write_decision
 from bezelbook.store.kind_examples import kind_examples
@@ -44,7 +34,6 @@ from bezelbook.values.complaint import Wrong
 
 # The date of a book in which no note has one.
 NO_DAY = "no date"
-SHAPE = '{"vehicle": …, "place": …, "what": …}'
 
 
 @dataclass(frozen=True)
@@ -149,8 +138,14 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
 
 
 def every_schema() -> dict[str, str]:
-    """The text of every schema file by its name: one a kind, and one for an answer."""
-    return {**schema_texts(), "answer.schema.json": plain_schema_text("answer", "What bezelbook says.", PlainAnswer)}
+    """The text of every schema file by its name: one a kind, one for an answer, one for an answer about wiring."""
+    return {
+        **schema_texts(),
+        "answer.schema.json": plain_schema_text("answer", "What bezelbook says.", PlainAnswer),
+        "wiring_answer.schema.json": plain_schema_text(
+            "answer about wiring", "What bezelbook says of a job's wiring.", PlainWiring
+        ),
+    }
 
 
 def write_pages(book: Book, out: Path, today: str | None = None) -> int:
@@ -161,96 +156,13 @@ def write_pages(book: Book, out: Path, today: str | None = None) -> int:
     return len(files)
 
 
-class Counter:
-    """Answers questions about one book, remembering each place it was asked about."""
-
-    def __init__(self, base: KnowledgeBase) -> None:
-        self.base = base
-        self._phrases = vocabulary(base)
-        self._places: dict[tuple[str, str], Place] = {}
-        self._speaker_places: dict[tuple[str, str], SpeakerPlace] = {}
-
-    def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
-        """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
-        reading = read_words(self.base, text, self._phrases)
-        return self._found(reading.read), reading.took
-
-    def ask(self, data: Mapping[str, Any]) -> dict[str, Any]:
-        """A question as plain data, answered as plain data; raises Wrong when it cannot be read."""
-        reading = read_question(self.base, data, self._phrases)
-        found = self._found(reading.read)
-        took = {"took": list(reading.took)} if reading.took else {}
-        if isinstance(found, Choice):
-            known = {"known": list(found.known)} if found.known else {}
-            return {"ask": found.ask, "options": [list(option) for option in found.options]} | known | took
-        return {**found.plain(), **took}
-
-    def batch(self, lines: Iterable[bytes]) -> Iterator[dict[str, Any]]:
-        """One answer for each line of JSON that is not blank; a line that is wrong says so and stops nothing."""
-        for number, line in enumerate(lines, 1):
-            if line.removeprefix(BOM_UTF8).strip():
-                yield self._line(number, line)
-
-    def _line(self, number: int, line: bytes) -> dict[str, Any]:
-        try:
-            return self.ask(_question(line))
-        except Wrong as wrong:
-            return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
-
-    def _found(self, read: Question | SpeakerQuestion | Choice) -> Answer | SpeakerAnswer | Choice:
-        """The answer to what was read, or the choice with what is known so far.
-
-        What is too wide or too high is out, however deep it is.
-        """
-        if isinstance(read, SpeakerQuestion):
-            return self._speaker_answer(read)
-        if isinstance(read, Question):
-            return self._answer(read)
-        if read.opening is None:
-            return known_of(read, self._speaker_place, self._speaker_answer)
-        found = self._answer(read.opening)
-        known = depths_at(self._place(read.opening.vehicle, read.opening.place), read.opening)
-        return found if found.verdict == "does not" else dataclasses.replace(read, known=tuple(known))
-
-    def _answer(self, question: Question) -> Answer:
-        return answer(self.base, question, self._place(question.vehicle, question.place))
-
-    def _place(self, vehicle: str, place: str) -> Place:
-        key = (vehicle, place)
-        if key not in self._places:
-            self._places[key] = place_of(self.base, vehicle, place)
-        return self._places[key]
-
-    def _speaker_answer(self, question: SpeakerQuestion) -> SpeakerAnswer:
-        return speaker_answer(self.base, question, self._speaker_place(question.vehicle, question.place))
-
-    def _speaker_place(self, vehicle: str, place: str) -> SpeakerPlace:
-        key = (vehicle, place)
-        if key not in self._speaker_places:
-            self._speaker_places[key] = speaker_place_of(self.base, *key)
-        return self._speaker_places[key]
-
-
-def _question(line: bytes) -> dict[str, Any]:
-    """A line of a batch as plain data; raises Wrong when it is not a set of keys and values."""
-    try:
-        data = json.loads(line.decode("utf-8-sig"))
-    except UnicodeDecodeError as error:
-        raise Wrong("this line is not UTF-8 text", "Save the file as UTF-8") from error
-    except (ValueError, RecursionError) as error:
-        # ValueError beside the reader's own: a number of thousands of digits.
-        raise Wrong("this line is not JSON", f"Write one question a line: {SHAPE}") from error
-    if not isinstance(data, dict):
-        raise Wrong("a question is a set of keys and values", f"Write {SHAPE}")
-    return data
-
-
 __all__ = [
     "Answer",
     "Book",
     "Choice",
     "Counter",
     "Knowledge",
+    "WiringAnswer",
     "every_schema",
     "knowledge",
     "knowledge_of",

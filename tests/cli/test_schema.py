@@ -21,7 +21,7 @@ def folder(run: Run, tmp_path: Path) -> Path:
 
 def test_there_is_a_schema_for_every_kind_and_for_an_answer(folder: Path) -> None:
     names = {path.name.removesuffix(ENDING) for path in folder.iterdir()}
-    assert names == {"answer", *(kind.name for kind in KINDS.values())}
+    assert names == {"answer", "wiring_answer", *(kind.name for kind in KINDS.values())}
     for path in folder.iterdir():
         Draft202012Validator.check_schema(json.loads(path.read_text("utf-8")))
 

@@ -38,8 +38,15 @@ class Wiring:
         for adapter in self.adapters.values():
             yield from self.own(adapter, circuit)
 
+    def word(self, adapter: Adapter, circuit: str) -> str:
+        """What becomes of a circuit; a loop-back is put in where the job leaves the circuit as it was."""
+        looped = circuit in adapter.loops and any(
+            (one, kind) == (circuit, "through") for one, kind, _ in self.world.needs
+        )
+        return "passes" if looped else adapter.ways.get(circuit, "unknown")
+
     def own(self, adapter: Adapter, circuit: str) -> Iterator[tuple[Point, Point, bool]]:
-        word = adapter.ways.get(circuit, "unknown")
+        word = self.word(adapter, circuit)
         letters = list(adapter.ends)
         plugs = [letter for letter in letters if adapter.ends[letter]]
         leads = [letter for letter in letters if adapter.ends[letter] is None]

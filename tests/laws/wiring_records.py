@@ -4,13 +4,16 @@ from typing import Any
 
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
-from bezelbook.reasoning.circuits.cars import Car, cars_of
+from bezelbook.reasoning.circuits.cars import cars_of
+from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.jobs import Job, Task
 from bezelbook.reasoning.circuits.outcome import Outcome
 from bezelbook.reasoning.circuits.pieces import candidates
+from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.search import best_chain
 from bezelbook.reasoning.circuits.wiring import Half, Need, Site
 from tests.laws.records import record
-from tests.laws.wiring_world import CIRCUITS, CONNECTORS, Adapter, CarPlug, Module, World
+from tests.laws.wiring_world import CIRCUITS, CONNECTORS, KEYS, Adapter, CarPlug, Module, World
 
 VEHICLE, PLACE = "small-car", "opening"
 MADE_FOR = {"this car": [VEHICLE], "another car": ["other-car"], "": []}
@@ -30,11 +33,22 @@ def book_of(world: World) -> KnowledgeBase:
 
 def chain_of(world: World) -> tuple[tuple[str, ...], Outcome]:
     """The pieces that the book's search names, by their own names, and what it says comes of them."""
+    found = whole_chain_of(world)
+    assert found.outcome is not None
+    return tuple(one.record.id for one in found.pieces), found.outcome
+
+
+def whole_chain_of(world: World) -> Chain:
+    """The chain as the book would show it: its pieces as records, and what comes of them."""
     book = book_of(world)
     [car] = cars_of(book, book.vehicles[VEHICLE], PLACE)
-    pieces = [one.piece for one in candidates(Car(book, car.vehicle, PLACE, car.build))]
-    names, outcome = best_chain(site_of(world), needs_of(world), pieces)
-    return tuple(name.partition("/")[2] for name in names), outcome
+    needs = needs_of(world)
+    closing = frozenset(need.circuit for need in needs if need.kind == "through")
+    every = {one.piece.name: one for one in candidates(car, closing)}
+    names, outcome = best_chain(site_of(world), needs, [one.piece for one in every.values()])
+    job = Job("keep it and amplify" if world.radio else "replace the radio")
+    task = Task(site_of(world), needs, closing)
+    return Chain(car, job, plugs_at(car), task, tuple(every[name] for name in names), outcome)
 
 
 def site_of(world: World) -> Site:
@@ -51,7 +65,8 @@ def needs_of(world: World) -> tuple[Need, ...]:
 
 
 def _connector(name: str) -> dict[str, Any]:
-    return {"name": name, "shell": "square", "side": "vehicle side", "cavities": len(CIRCUITS)}
+    keying = [{"kind": "rib", "side": "top", "reads": KEYS[name]}]
+    return {"name": name, "shell": "square", "side": "vehicle side", "cavities": len(CIRCUITS), "keying": keying}
 
 
 def _vehicle() -> dict[str, Any]:
@@ -81,6 +96,7 @@ def _adapter(one: Adapter) -> dict[str, Any]:
         "circuits": ways,
         "made_for": MADE_FOR[one.made_for],
         "needs_module": [one.needs_module] if one.needs_module else None,
+        "loop_backs": [{"closes": list(one.loops), "how": "supplied"}] if one.loops else [],
     }
 
 
@@ -98,7 +114,7 @@ def _module(one: Module) -> dict[str, Any]:
         "name": one.name,
         "module_kind": "data",
         "needs": list(one.wants),
-        "outputs": {circuit: {} for circuit in one.gives},
+        "outputs": {circuit: {"most": f"{most} mA"} if most else {} for circuit, most in one.most.items()},
         "made_for": MADE_FOR[one.made_for],
         "needs_adapter": [one.needs_adapter] if one.needs_adapter else None,
     }

@@ -5,9 +5,15 @@ from random import Random
 
 CONNECTORS = ("flat-seven", "square-seven", "round-seven")
 # One cavity each, in this order, in every connector.
-CIRCUITS = ("constant", "ground", "accessory", "reverse", "left front +", "wheel buttons", "bus")
-OF_RADIO = ("left front +",)
-NEVER_MADE_UP = ("reverse",)
+CIRCUITS = ("constant", "ground", "accessory", "reverse", "park brake", "left front +", "left rear +", "bus")
+OF_RADIO = ("left front +", "left rear +")
+NEVER_MADE_UP = ("reverse", "park brake")
+# The most that an output gives, in milliamp; None where nobody noted it.
+LIMITS = (500, 1000, 2000, None)
+# All plugs have one shell; only where the key sits tells them apart.
+KEYS = {"flat-seven": "left of the middle", "square-seven": "right of the middle", "round-seven": "in the middle"}
+# What a job may not do without where the radio stays.
+WHOLE = ("constant", "ground", "left front +", "left rear +")
 CAR, UNIT = "vehicle side", "unit side"
 
 
@@ -31,6 +37,7 @@ class Adapter:
     on_shelf: bool = False
     cavities: dict[str, int] = field(default_factory=dict)  # at end a, which cavity it takes a circuit from
     needs_module: str = ""
+    loops: tuple[str, ...] = ()  # circuits that it cuts and has a loop-back for
 
 
 @dataclass(frozen=True)
@@ -42,6 +49,7 @@ class Module:
     gives: tuple[str, ...]
     made_for: str
     needs_adapter: str = ""
+    most: dict[str, int | None] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -102,20 +110,22 @@ def _adapter(dice: Random, name: str, near: tuple[str, ...], *, keep: bool) -> A
     cavities = {one: CIRCUITS.index(one) + 1 for one in ways if dice.random() < 0.15}
     if cavities and dice.random() < 0.2:
         cavities[next(iter(cavities))] = dice.randint(1, len(CIRCUITS))
-    return Adapter(name, ends, ways, made_for, dice.random() < 0.4, cavities)
+    loops = tuple(one for one, word in ways.items() if word == "broken out" and dice.random() < 0.5)
+    return Adapter(name, ends, ways, made_for, dice.random() < 0.4, cavities, loops=loops)
 
 
 def _module(dice: Random, name: str, adapters: tuple[Adapter, ...]) -> Module:
     wants = ("constant", "ground", *(("bus",) if dice.random() < 0.6 else ()))
-    gives = tuple(one for one in ("accessory", "reverse", "wheel buttons") if dice.random() < 0.6)
+    gives = tuple(one for one in ("accessory", "reverse", "park brake") if dice.random() < 0.6)
     needs = dice.choice(adapters).name if dice.random() < 0.4 else ""
-    return Module(name, wants, gives, dice.choice(("this car", "this car", "another car", "")), needs)
+    made_for = dice.choice(("this car", "this car", "another car", ""))
+    return Module(name, wants, gives, made_for, needs, {one: dice.choice(LIMITS) for one in gives})
 
 
 def _needs(dice: Random, *, keep: bool) -> tuple[tuple[str, str, bool], ...]:
     if not keep:
         wanted = [("constant", "feed", True), ("ground", "feed", True), ("accessory", "feed", True)]
-        others = [one for one in ("left front +", "reverse", "wheel buttons") if dice.random() < 0.7]
+        others = [one for one in ("left front +", "left rear +", "reverse", "park brake") if dice.random() < 0.7]
         return (*wanted, *((one, "feed", one == "left front +") for one in others))
     sound = (
         [("left front +", "from radio", True), ("left front +", "to car", True)]
@@ -123,4 +133,4 @@ def _needs(dice: Random, *, keep: bool) -> tuple[tuple[str, str, bool], ...]:
         else [("left front +", "tap", True)]
     )
     through = [one for one in CIRCUITS if one != "left front +" or sound[0][1] == "tap"]
-    return (*sound, ("accessory", "feed", True), *((one, "through", one in ("constant", "ground")) for one in through))
+    return (*sound, ("accessory", "feed", True), *((one, "through", one in WHOLE) for one in through))

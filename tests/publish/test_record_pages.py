@@ -100,8 +100,8 @@ def test_an_adapter_shows_each_end_and_what_becomes_of_each_circuit() -> None:
     assert terms(page)["a"] == "Square 24, unit side"
     assert (terms(page)["b"], terms(page)["c"]) == ("gone, side not looked", "not looked")
     rows = {row.all("th")[0].text: [cell.text.strip() for cell in row.all("td")] for row in page.all("tr")[1:]}
-    assert rows["constant"] == ["passes", "", "", "", ""]
-    assert rows["left front +"] == ["broken out, a to b", "a at c", "white", "a 9", "meter"]
+    assert rows["constant"] == ["passes", ""]
+    assert rows["left front +"] == ["broken out, a to b", "from a at c; white lead; cavity 9 at a; by meter"]
     assert rows["speed"][0] == "makes, Bus box"
     assert hrefs(page, "Bus box") == ["../modules/bus-box.html"]
     assert terms(pages["modules/bus-box.md"])["chimes"] == "kept"

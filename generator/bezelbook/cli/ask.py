@@ -9,7 +9,8 @@ from typing import Any
 from bezelbook.cli.answer_text import answer_lines, choice_lines
 from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, as_json, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
-from bezelbook.pipeline import Choice, Counter
+from bezelbook.cli.wiring_text import wiring_lines
+from bezelbook.pipeline import Choice, Counter, WiringAnswer
 from bezelbook.values.complaint import Wrong
 
 
@@ -44,7 +45,13 @@ def _one(counter: Counter, words: str, form: str) -> None:
         print(as_json(counter.ask({"words": words}), indent=1))
         return
     found, took = counter.ask_words(words)
-    print("\n".join([*took, *(choice_lines(found) if isinstance(found, Choice) else answer_lines(found.plain()))]))
+    print("\n".join([*took, *_lines_of(found)]))
+
+
+def _lines_of(found: Any) -> Iterable[str]:
+    if isinstance(found, Choice):
+        return choice_lines(found)
+    return wiring_lines(found.plain()) if isinstance(found, WiringAnswer) else answer_lines(found.plain())
 
 
 def _batch(counter: Counter, path: Path) -> int:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links, head_unit_page
 from bezelbook.publish.answer_table import Cell, open_cell
+from bezelbook.publish.circuits.two_piece_view import TwoPieces
 from bezelbook.publish.mentions import Mentions, place_words, quoted
 from bezelbook.publish.notes import said_on_bench
 from bezelbook.publish.opening import Opening
@@ -41,6 +42,7 @@ class Answered:
 
 def head_unit_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Mentions) -> Iterator[SiteFile]:
     """One page a head unit."""
+    in_two = TwoPieces(book)
     for unit in book.head_units.values():
         to = Links(head_unit_page(unit.id), book)
         answers = [_place(opening, unit.id, to) for opening in openings]
@@ -51,6 +53,7 @@ def head_unit_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Men
             sizes=size_rows(unit, SIZES, book.shop.tools.bench_caliper, book.shop.units_first),
             lines=typed_lines(unit, leave_out=(*IN_THE_HEADING, *SIZES)),
             answers=told,
+            in_two=in_two.of(unit, to),
             screen_places=screen_places(tuple(openings), unit, to),
             untried=counted(len(answers) - len(told), "opening"),
             tried=quoted(book, named.tried.get(unit.id, ()), to),

@@ -26,6 +26,7 @@ from bezelbook.publish.speakers.place import Places
 from bezelbook.publish.speakers.speaker_part import goes_where
 from bezelbook.publish.template import render
 from bezelbook.publish.typed import Line, typed_lines
+from bezelbook.reasoning.circuits.not_offered import not_offered
 
 # How a list heads the kinds that have a page each, and those that stand together on one page.
 PART_HEADINGS = {kind.name: kind.heading for kind in KINDS.values() if kind.heading and not kind.page}
@@ -87,9 +88,13 @@ def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFi
         counts=known.things.part(record.id, to) if kind == "supply" else None,
         **known.electric.of(record),
         **(_face(record) | {"mates": mates(book, record, to)} if isinstance(record, Connector) else {}),
-        **({"right_for": adapter_lines(book, record, to)} if isinstance(record, Adapter) else {}),
+        **(_adapter(record, to) if isinstance(record, Adapter) else {}),
     )
     return page_file(to.page, record.name, html, f"{_FOLDERS[kind]}/{record.id}")
+
+
+def _adapter(adapter: Adapter, to: Links) -> dict[str, object]:
+    return {"right_for": adapter_lines(to.book, adapter, to), "not_offered": not_offered(adapter)}
 
 
 def _face(connector: Connector) -> dict[str, object]:

@@ -21,6 +21,7 @@ from bezelbook.reasoning.plain_data import (
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.speakers.asking import SpeakerReading, is_speaker_question, read_speaker_question
 from bezelbook.reasoning.vocabulary import OPENINGS, Phrase
+from bezelbook.reasoning.wiring_asked.asking import WiringReading, read_wiring_question
 from bezelbook.reasoning.words import Reading, read_words
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity
@@ -35,12 +36,13 @@ WHAT_KEYS = (*SIZE_KEYS, "plug_exit", "exit", "like")
 
 def read_question(
     book: KnowledgeBase, data: Mapping[str, Any], phrases: tuple[Phrase, ...] | None = None
-) -> Reading | SpeakerReading:
-    """Read a question from plain data: either `words`, or `vehicle`, `place` and `what` with `splits` and `state`.
+) -> Reading | SpeakerReading | WiringReading:
+    """Read a question from plain data: `words`; or `vehicle`, `place` and `what`, `splits` and `state`; or a `job`.
 
-    Raises Wrong, naming the key, when something in it is not in the book or cannot be read. `phrases` is the book's
-    vocabulary, where many questions are read one after the other.
+    Raises Wrong, naming the key. `phrases` is the book's vocabulary, where many questions are read one after another.
     """
+    if "job" in data:
+        return read_wiring_question(book, data)
     only(data, KEYS, "a question")
     if "words" in data:
         only(data, ("words",), "a question in words")

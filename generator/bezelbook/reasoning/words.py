@@ -15,6 +15,8 @@ from bezelbook.reasoning.spoken.places import means_speaker
 from bezelbook.reasoning.spoken.question import speaker_words
 from bezelbook.reasoning.spoken.shop_words import SIDES
 from bezelbook.reasoning.vocabulary import OPENINGS, Phrase, folded_words, vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
+from bezelbook.reasoning.wiring_asked.words import asks_for_wiring, wiring_question
 
 __all__ = ["BARE_UNITS", "CHASSIS_MM", "NEED_WORDS", "SIZES", "UNIT", "Choice", "Reading", "read_words"]
 
@@ -37,7 +39,7 @@ class Reading:
     `took` says how bare numbers were read, with the other readings that would be possible, and what was left out.
     """
 
-    read: Question | SpeakerQuestion | Choice
+    read: Question | SpeakerQuestion | WiringQuestion | Choice
     took: tuple[str, ...] = ()
 
     @property
@@ -60,14 +62,18 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
         return Reading(_which_vehicle(vehicles or list(book.vehicles.values())))
     vehicle = vehicles[0]
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle.id)
+    units = found.named("unit")
+    said = sizes_said(found.left, beside_unit=bool(units))
+    if not said.sizes and asks_for_wiring(words, found.left):
+        wiring = wiring_question(book, vehicle, words, found.named("place"), units)
+        year, untold = _year(vehicle, found)
+        return Reading(replace(wiring, splits=_splits(vehicle, found), year=year), untold)
     if means_speaker(vehicle, found):
         found.give_back(SIDES)
         year, untold = _year(vehicle, found)
         read, took = speaker_words(book, vehicle, found, _splits(vehicle, found), year)
         return Reading(read, took + untold)
     place = _place(vehicle, phrases, found)
-    units = found.named("unit")
-    said = sizes_said(found.left, beside_unit=bool(units))
     if isinstance(place, Choice):
         return Reading(place, said.took)
     mounts = _mounts(book, found)

@@ -1,7 +1,8 @@
 from typing import Any
 
 from bezelbook.publish.address import Links, vehicle_page
-from bezelbook.publish.circuits.job_view import JobView, job_view, load_words, verdict_words
+from bezelbook.publish.circuits.job_view import JobView, job_view
+from bezelbook.reasoning.circuits.in_words import load_words, verdict_words
 from bezelbook.reasoning.circuits.jobs import Job
 from tests.reasoning.circuits.a_car import CAR, DOOR, after, chained, module, plug_in, seen, tee
 

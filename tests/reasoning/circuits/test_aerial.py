@@ -48,3 +48,12 @@ def test_what_nobody_knows_of_the_feed_is_said() -> None:
     unfed = lead(circuits={})
     assert [one.what for one in found(aerial(), unfed).unknown] == ["how the amplifier in the aerial is fed"]
     assert "another build" in found(aerial(splits={}), lead()).unknown[0].what
+
+
+def test_a_plug_in_which_leads_of_the_book_end_goes_into_a_radio_as_it_is() -> None:
+    one = found(aerial(aerial={"plug": "old"}), lead())
+    assert (one.adapters, one.straight, one.unknown) == ((), True, ())
+    assert not found(aerial(aerial={"plug": "old"}), lead(adapter_kind="plug-in")).straight
+    assert not found(aerial(), lead()).straight
+    half = {"a": {"side": "unit side"}, "b": ENDS["b"]}
+    assert not found(aerial(aerial={"plug": "old"}), lead(ends=half)).straight

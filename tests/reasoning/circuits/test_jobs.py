@@ -1,6 +1,6 @@
 from bezelbook.reasoning.circuits.jobs import EXTRAS, FRONTS, REARS, Job, tasks, wanted_by
 from bezelbook.reasoning.circuits.wiring import Half, Need, Piece, Site
-from tests.reasoning.circuits.a_car import car, seen
+from tests.reasoning.circuits.a_car import car, metered, seen
 from tests.reasoning.making import record
 
 SQUARE = Half("square", "vehicle side")
@@ -29,10 +29,11 @@ def test_a_radio_in_two_pieces_wants_what_either_wants() -> None:
 
 
 def test_replacing_needs_supply_and_fronts_and_the_rears_that_the_car_is_said_to_have() -> None:
-    seen = Piece("lead", sees={"a": {"left rear +": "said", "left rear -": "not there"}})
-    [task] = tasks(car(), Job("replace the radio"), ["square"], [seen])
+    lead = Piece("lead", sees={"a": {"left rear +": "known", "left rear -": "said"}})
+    own = car(metered("one", (5, "right rear +"), sure="told"))
+    [task] = tasks(own, Job("replace the radio"), ["square"], [lead])
     must = [need.circuit for need in task.needs if need.must]
-    assert must == ["constant", "ground", "accessory", *FRONTS, "left rear +"]
+    assert must == ["constant", "ground", "accessory", *FRONTS, "left rear +", "right rear +"]
     assert task.site == Site((SQUARE,))
 
 

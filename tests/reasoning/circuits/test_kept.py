@@ -17,11 +17,9 @@ def test_every_function_is_there_and_a_blank_is_no_promise() -> None:
 
 
 def test_what_was_kept_in_this_build_is_kept_with_the_module_that_the_note_names() -> None:
-    assert goes(after("one", kept=["camera"])) == Kept(
-        "camera", "kept", "kept; no note says with which module", ("one",)
-    )
+    assert goes(after("one", kept=["camera"])) == Kept("camera", "kept", "kept in this build", ("one",))
     boxed = goes(module(), tried("one", kept=["camera"], adapters=["box", "some lead"]))
-    assert (boxed.goes, boxed.words) == ("kept with a module", "kept with the The box")
+    assert (boxed.goes, boxed.words) == ("kept with a module", "kept, with the The box fitted")
 
 
 def test_kept_by_one_and_lost_by_another_is_argued_over_and_taken_as_lost() -> None:
@@ -58,3 +56,10 @@ def test_a_sound_that_goes_through_the_radio_goes_with_it() -> None:
     found = goes(seen("one", sound_paths=["chimes"]), function="chimes")
     assert (found.goes, found.notes) == ("lost", ("one",))
     assert goes(seen("one", sound_paths=["chimes"], splits={"build": "early"}), function="chimes").goes == "not looked"
+
+
+def test_what_becomes_of_it_is_said_once() -> None:
+    assert goes(after("one", lost=["camera"])).said == "lost in this build"
+    assert goes(after("one", lost=["camera"]), after("two", kept=["camera"])).said.startswith("argued over: some kept")
+    assert goes().said == "not looked"
+    assert goes(after("one", kept=["camera"], splits={})).said.startswith("not looked: kept on a car")

@@ -84,3 +84,28 @@ def test_a_plug_that_nothing_goes_into_is_named() -> None:
     both = (connector("round"), seen("one", job="j"), seen("two", "round", job="j"))
     assert "nothing goes into The round" in whats(chained(*both, plug_in()))
     assert "nothing goes into The square" not in whats(chained(*both, plug_in()))
+
+
+def test_two_halves_on_one_end_are_told_apart_on_the_bench() -> None:
+    one_end = chained(seen("one"), tee(), job=Job("keep it and amplify"))
+    assert "which leads of the The tee come from the radio and which go to the speakers: all are on one end" in whats(
+        one_end
+    )
+    ends = {
+        "a": {"connector": "square", "side": "unit side"},
+        "b": {"connector": "square", "side": "vehicle side"},
+        "c": {"ends_in": "bare leads"},
+        "d": {"ends_in": "bare leads"},
+    }
+    cut = {circuit: {"does": "broken out", "out_at": {"a": "c", "b": "d"}} for circuit in EVERYTHING[3:7]}
+    two_ends = chained(seen("one"), tee(ends=ends, ways=cut), job=Job("keep it and amplify"))
+    assert two_ends.pieces
+    assert not any("come from the radio" in what for what in whats(two_ends))
+
+
+def test_what_several_pieces_leave_untraced_is_asked_once() -> None:
+    other = {"a": {"connector": "round", "side": "unit side"}, "b": {"ends_in": "bare leads"}}
+    cars = (connector("round"), seen("one", job="j"), seen("two", "round", job="j"))
+    found = whats(chained(*cars, plug_in(), plug_in("camera-lead", "camera", ends=other)))
+    [untraced] = [what for what in found if "nobody has traced" in what and "The camera-lead" in what]
+    assert "the The camera-lead" in untraced

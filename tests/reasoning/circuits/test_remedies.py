@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import chained, module, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee, tried
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -51,10 +51,12 @@ def test_what_must_never_be_made_up_comes_off_the_bus_or_not_at_all(circuit: str
         ("illumination", "side lights"),
         ("left rear +", "new leads to the speaker"),
         ("microphone", "go without"),
+        ("amplifier turn-on", "what wakes the amplifier"),
     ],
 )
 def test_every_other_circuit_has_a_remedy_of_its_own(circuit: str, words: str) -> None:
-    assert words in " ".join(lack(BARE, circuit=circuit).remedies)
+    box = seen("box", None, amplifier="there")
+    assert words in " ".join(lack(BARE, box, circuit=circuit).remedies)
 
 
 def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
@@ -65,7 +67,7 @@ def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
 def test_what_only_has_to_go_on_to_the_radio_is_metered_through() -> None:
     found = lack(tee("tee", ways={"bus": "unknown"}), circuit="bus", job="keep it and amplify")
     assert found.remedies == (
-        "meter it through on the bench before it goes in: what does not go through is lost to the radio",
+        "meter it on the bench before anything goes in: what does not go through is lost to the radio",
     )
 
 
@@ -85,3 +87,29 @@ def test_a_box_of_its_own_for_the_wheel_is_named() -> None:
 
 def test_without_a_chain_nothing_is_lacking() -> None:
     assert lacks(chained()) == ()
+
+
+def test_a_box_whose_lead_takes_the_place_of_a_radio_that_stays_is_looked_at_first() -> None:
+    box = module(outputs={"accessory": {}}, needs_adapter=["other"])
+    bare = tee("tee", ways={"accessory": "not there"})
+    apart = lack(bare, box, plug_in("other", made_for=[]), job="keep it and amplify").remedies[0]
+    assert apart.endswith("look first whether the two go together")
+    in_line = lack(bare, box, tee("other", made_for=[]), job="keep it and amplify").remedies[0]
+    assert in_line == "the The box, which wants the The other"
+    gone = lack(bare, box, job="keep it and amplify").remedies[0]
+    assert gone == "the The box, which wants the other"
+
+
+def test_a_pair_that_the_car_does_not_have_is_no_loss() -> None:
+    found = {one.circuit for one in lacks(chained(every_cavity(), plug_in()))}
+    assert "left rear +" not in found
+    assert "reverse" in found
+
+
+def test_a_box_that_wants_a_lead_which_fakes_a_signal_or_is_wrong_here_is_not_offered() -> None:
+    box = module(outputs={"speed": {}}, needs_adapter=["other"])
+    fake = plug_in("other", made_for=[], ways={"park brake": "makes"})
+    assert lack(BARE, box, fake, circuit="speed").remedies[0].startswith("a module that reads")
+    failed = tried("two", adapters=["other"], verdict="does not", reason="circuit")
+    assert lack(BARE, box, plug_in("other"), failed, circuit="speed").remedies[0].startswith("a module that reads")
+    assert lack(BARE, box, plug_in("other"), circuit="speed").remedies[0] == "the The box, which wants the The other"

@@ -51,7 +51,10 @@ def test_where_the_plug_is_not_known_for_certain_look_first() -> None:
 
 def test_what_plugs_in_and_was_made_for_others_is_looked_at_first() -> None:
     [line] = said(plug_in(made_for=["another-car"]), seen("one", splits={"build": "late"}))
-    assert line == ("look first", "it plugs in, and made for other cars: its leads may not be what this car has there")
+    assert line == (
+        "look first",
+        "it plugs in, but it was made for other cars: its leads may not be what this car has there",
+    )
 
 
 def test_a_job_that_failed_makes_it_wrong() -> None:
@@ -65,7 +68,7 @@ def test_a_plug_that_only_looks_like_its_own_is_wrong_and_says_the_line() -> Non
     alike = connector("offset", looks_like=[{"connector": "square", "difference": "Rib on the right."}])
     strange = plug_in(made_for=[])
     [line] = said(strange, alike, seen("one", "offset", splits={"build": "late"}))
-    assert line == ("wrong", "the plug there only looks like its own: Rib on the right.")
+    assert line == ("wrong", "the plug there only looks like its own: Rib on the right")
     [line] = said(strange, connector("offset"), seen("one", "offset", splits={"build": "late"}))
     assert line[1].endswith("nobody has looked at the keys of both")
 

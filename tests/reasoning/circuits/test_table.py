@@ -1,6 +1,6 @@
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.jobs import Job
-from bezelbook.reasoning.circuits.table import Row, table
+from bezelbook.reasoning.circuits.table import NONE_THERE, Row, table
 from tests.reasoning.circuits import a_car
 from tests.reasoning.circuits.a_car import EVERYTHING, chained, every_cavity, metered, module, plug_in, seen, tee
 from tests.reasoning.making import record
@@ -27,7 +27,7 @@ def test_what_a_box_makes_says_how_much_it_gives() -> None:
     found = rows(chained(seen("one"), plug_in("plug-in", "constant", "ground"), box))
     assert found["accessory"].words == "made by the The box, 2 A at most, a relay for more"
     assert found["illumination"].words == "made by the The box, nobody noted how much it gives"
-    assert found["mute"] == Row("mute", "capped", "not used: cap it by itself", must=False)
+    assert found["mute"] == Row("mute", "capped", "not used: cap each end by itself", must=False)
 
 
 def test_what_a_box_takes_is_used_though_the_radio_does_not_want_it() -> None:
@@ -45,7 +45,7 @@ def test_what_nobody_traced_and_what_nobody_saw_in_the_car_are_unknown() -> None
         chained(seen("one"), plug_in("plug-in", "constant", ways={"ground": "unknown", "reverse": "not there"}))
     )
     assert found["ground"].becomes == "unknown"
-    assert found["ground"].words == "nobody has traced it through the The plug-in: cap it until somebody has"
+    assert found["ground"].words == "not traced through the The plug-in: cap each end until somebody has"
     assert found["reverse"] == Row("reverse", "not there", "the The plug-in has no lead for it", must=False)
 
 
@@ -59,7 +59,7 @@ def test_the_car_itself_may_be_what_nobody_looked_at() -> None:
 
 def test_what_no_piece_brings_is_not_there() -> None:
     found = rows(chained(every_cavity(), plug_in()))
-    assert found["left rear +"] == Row("left rear +", "not there", "no piece brings it", must=False)
+    assert found["left rear +"] == Row("left rear +", "not there", NONE_THERE, must=False)
 
 
 def test_a_radio_that_stays_keeps_looped_what_is_not_used() -> None:
@@ -95,7 +95,7 @@ def test_a_pair_of_which_only_one_half_comes_out_is_not_there() -> None:
 
 def test_what_nobody_traced_through_to_a_radio_that_stays_is_not_capped() -> None:
     found = rows(chained(seen("one"), tee("tee", ways={"bus": "unknown"}), job=Job("keep it and amplify")))
-    assert found["bus"].words == "nobody has traced it through the The tee"
+    assert found["bus"].words == "not traced through the The tee"
 
 
 def test_through_the_radios_own_plug() -> None:

@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
-from bezelbook.publish.circuits.job_view import verdict_words
 from bezelbook.reasoning.circuits.cars import cars_of
 from bezelbook.reasoning.circuits.chain import Chain, chain
+from bezelbook.reasoning.circuits.in_words import verdict_words
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.look_alikes import look_alikes
 from bezelbook.reasoning.circuits.plugs import plugs_at

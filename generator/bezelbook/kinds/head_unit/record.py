@@ -86,6 +86,9 @@ class HeadUnit(Named):
         description="The other piece of a radio in two pieces, by file name.",
         json_schema_extra=names("head_unit"),
     )
+    cable: Length | None = Field(
+        default=None, description="How long the cable is between the two pieces of a radio in two."
+    )
     mass: Mass | None = Field(default=None, description="On the scale.")
     side_screw: SideScrew | None = Field(default=None, description="Side screws.")
     pre_outs: Count | None = Field(default=None, description="How many line-level outputs.")

@@ -7,7 +7,7 @@ from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.connector.record import Connector
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
-from bezelbook.publish.circuits.builds_said import builds_said
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.right_for import RightFor, ends_for_car, every_car, right_for

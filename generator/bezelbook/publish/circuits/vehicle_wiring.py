@@ -7,19 +7,21 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
 from bezelbook.publish.circuits.adapter_view import RightLine, right_lines
-from bezelbook.publish.circuits.builds_said import builds_said
 from bezelbook.publish.circuits.job_view import JobView, job_view
+from bezelbook.publish.circuits.two_piece_view import two_piece_jobs
 from bezelbook.reasoning.circuits.aerial import AerialLead, aerial_leads
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from bezelbook.reasoning.circuits.cars import Car, tells
 from bezelbook.reasoning.circuits.chain import chain
 from bezelbook.reasoning.circuits.contents import contents
-from bezelbook.reasoning.circuits.jobs import JOBS, Job
+from bezelbook.reasoning.circuits.jobs import JOBS, RADIO_PLACES, Job
 from bezelbook.reasoning.circuits.kept import Kept, kept_and_lost
 from bezelbook.reasoning.circuits.look_alikes import look_alikes
 from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.right_for import RightFor, every_car, right_for
 from bezelbook.reasoning.circuits.speaker_leads import SpeakerLead, speaker_lead
-from bezelbook.reasoning.vocabulary import OPENINGS
+from bezelbook.reasoning.circuits.two_piece import Fits, fits_in
+from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 from bezelbook.values.listed import listed
 
 NO_RECORD = "no record of it yet"
@@ -64,6 +66,7 @@ class Wiring:
     def __init__(self, book: KnowledgeBase) -> None:
         self.book = book
         self._cars = every_car(book)
+        self._fits = fits_in(book)
         self._right: list[tuple[str, RightFor]] = [
             (adapter.id, line) for adapter in book.adapters.values() for line in right_for(self._cars, adapter)
         ]
@@ -78,7 +81,7 @@ class Wiring:
         if not lines and not any(plugs_at(car).plugs for car in cars):
             return
         record = vehicle.places[place]
-        builds = [_build(car, to, opening=record.kind in OPENINGS) for car in cars]
+        builds = [_build(car, self._fits, to, opening=record.kind in RADIO_PLACES) for car in cars]
         axes = tuple(axis for axis, _ in cars[0].build)
         yield PlaceWiring(
             record.name or place.replace("-", " "),
@@ -88,15 +91,15 @@ class Wiring:
         )
 
 
-def _build(car: Car, to: Links, *, opening: bool) -> BuildWiring:
+def _build(car: Car, fits: Fits, to: Links, *, opening: bool) -> BuildWiring:
     chains = [chain(car, Job(job)) for job in JOBS] if opening else []
     return BuildWiring(
         "",
         tuple(_plug(car, number, to) for number in range(len(plugs_at(car).plugs))),
-        tuple(job_view(one, to) for one in chains),
+        (*(job_view(one, to) for one in chains), *(two_piece_jobs(car, fits, to) if opening else ())),
         kept_and_lost(chains[0]) if chains else (),
         aerial_leads(car) if opening else (),
-        None if opening else speaker_lead(car),
+        speaker_lead(car) if car.vehicle.places[car.place].kind in (SPEAKER_PLACES | EITHER_PLACES) else None,
     )
 
 

@@ -26,11 +26,15 @@ class AerialSeen:
 
 @dataclass(frozen=True, slots=True)
 class AerialLead:
-    """The lead from one aerial plug to a radio, if the book has one; `ends_in` is the plug that goes into the radio."""
+    """The lead from one aerial plug to a radio, if the book has one; `ends_in` is the plug that goes into the radio.
+
+    `straight` is a plug in which leads of the book end: it goes into a radio as it is.
+    """
 
     aerial: AerialSeen
     adapters: tuple[Adapter, ...]
     ends_in: str
+    straight: bool
     unknown: tuple[Missing, ...]
 
 
@@ -56,7 +60,19 @@ def aerial_leads(car: Car) -> tuple[AerialLead, ...]:
 
 def _lead(car: Car, seen: AerialSeen) -> AerialLead:
     way, end = _first(car.book, seen.connector) if seen.connector else ((), "")
-    return AerialLead(seen, way, end, tuple(_unknown(seen, way)))
+    straight = not way and _goes_straight_in(car.book, seen.connector)
+    return AerialLead(seen, way, end, straight, tuple(_unknown(seen, way)))
+
+
+def _goes_straight_in(book: KnowledgeBase, plug: str) -> bool:
+    """Whether some lead of the book makes another plug into this one, which it would only do for a radio."""
+    ends = (end for adapter in book.adapters.values() for end in _onward_of(adapter))
+    return plug in ends
+
+
+def _onward_of(adapter: Adapter) -> Iterator[str]:
+    taken = {end.connector for end in adapter.ends.values() if end.side == "unit side"}
+    return (end for plug in taken if plug for end in _onward(adapter, plug) if end != plug)
 
 
 def _first(book: KnowledgeBase, plug: str) -> tuple[tuple[Adapter, ...], str]:

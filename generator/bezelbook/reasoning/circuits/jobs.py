@@ -5,13 +5,19 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bezelbook.kinds.head_unit.record import HeadUnit
+from bezelbook.kinds.vehicle.record import PlaceKind
 from bezelbook.reasoning.circuits.cars import Car
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.factory_amplifier import factory_amplifier
 from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS, Half, Need, Piece, Site
 from bezelbook.values.words import CIRCUITS, Circuit
 
 JobName = Literal["replace the radio", "two-piece radio", "keep it and amplify", "add a sub"]
 JOBS: tuple[JobName, ...] = ("replace the radio", "keep it and amplify", "add a sub")
+
+# Where a radio sits, so that a display has somebody to look at it; and those places where one may sit besides.
+DASH: frozenset[PlaceKind] = frozenset({"plain opening", "opening behind a bezel", "shaped opening", "display opening"})
+RADIO_PLACES: frozenset[PlaceKind] = DASH | {"overhead console"}
 
 FRONTS, REARS = SPEAKERS[:4], SPEAKERS[4:]
 SUPPLY: tuple[Circuit, ...] = ("constant", "ground", "accessory")
@@ -52,7 +58,7 @@ def tasks(car: Car, job: Job, connectors: Sequence[str], pieces: Sequence[Piece]
     """Every way to do a job at the plugs that a place has, the one to take first of equal ones first."""
     halves = tuple(Half(connector, "vehicle side") for connector in connectors)
     if job.name in ("replace the radio", "two-piece radio"):
-        return (Task(Site(halves, unit=_own_plug(car, job)), tuple(_replacing(car, job, pieces))),)
+        return (Task(Site(halves, unit=_own_plug(car, job)), tuple(_replacing(car, job, connectors, pieces))),)
     return tuple(
         Task(Site((half,), radio=Half(half.connector, "unit side")), needs, _whole(needs))
         for half in halves
@@ -72,8 +78,10 @@ def wanted_by(car: Car, job: Job) -> tuple[Circuit, ...]:
 def _units(car: Car, job: Job) -> list[HeadUnit]:
     """The radio, with the other piece of one in two."""
     unit = car.book.head_units.get(job.unit or "")
-    others = unit.goes_with if unit and job.name == "two-piece radio" else ()
-    return [one for one in (unit, *map(car.book.head_units.get, others)) if one]
+    if unit is None:
+        return []
+    every = car.book.head_units.values() if job.name == "two-piece radio" else ()
+    return [unit, *(one for one in every if one.id in unit.goes_with or unit.id in one.goes_with)]
 
 
 def _own_plug(car: Car, job: Job) -> Half | None:
@@ -81,9 +89,15 @@ def _own_plug(car: Car, job: Job) -> Half | None:
     return next((Half(found.id, "unit side") for found in named if found), None)
 
 
-def _replacing(car: Car, job: Job, pieces: Iterable[Piece]) -> Iterator[Need]:
-    """Supply and the front speakers always; the rear ones where the car is said to have them; and what it asks for."""
-    seen = {circuit for piece in pieces for sees in piece.sees.values() for circuit in sees if sees[circuit] in FED}
+def _replacing(car: Car, job: Job, connectors: Sequence[str], pieces: Iterable[Piece]) -> Iterator[Need]:
+    """Supply and the front speakers always; the rear ones where notes say the car has them; and what it asks for.
+
+    That an adapter has leads for rears does not say so: many a car has two speakers.
+    """
+    held = (one for connector in connectors for one in contents(car, connector).items())
+    seen = {circuit for circuit, one in held if one.state in FED}
+    views = (sees for piece in pieces for sees in piece.sees.values())
+    seen |= {circuit for sees in views for circuit in sees if sees[circuit] == "known"}
     yield from (Need(circuit) for circuit in (*SUPPLY, *FRONTS))
     yield from (Need(circuit, must=circuit in seen) for circuit in REARS)
     yield from (Need(circuit, must=False) for circuit in wanted_by(car, job))

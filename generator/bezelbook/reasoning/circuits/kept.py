@@ -32,6 +32,13 @@ class Kept:
         """What to tell a customer while it is argued over; empty when it is not."""
         return "lost" if self.goes == "argued over" else ""
 
+    @property
+    def said(self) -> str:
+        """What becomes of it and why, without saying it twice."""
+        if self.goes == "not looked" and not self.notes:
+            return "not looked"
+        return self.words if self.words.startswith(self.goes.split()[0]) else f"{self.goes}: {self.words}"
+
 
 def kept_and_lost(chain: Chain) -> tuple[Kept, ...]:
     """Every function of a car, what becomes of it with the pieces of this chain, and who says so."""
@@ -48,7 +55,7 @@ def _kept(chain: Chain, function: Function) -> Kept:
         return Kept(function, "lost", "lost in this build", _ids(lost))
     if kept:
         boxes = listed(_modules(car, kept), "or") if _modules(car, kept) else ""
-        words = f"kept with the {boxes}" if boxes else "kept; no note says with which module"
+        words = f"kept, with the {boxes} fitted" if boxes else "kept in this build"
         return Kept(function, "kept with a module" if boxes else "kept", words, _ids(kept))
     open_ = list(_notes(car, function, "lost", sure=False))
     if open_:

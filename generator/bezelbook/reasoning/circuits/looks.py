@@ -23,6 +23,7 @@ def looks(chain: Chain) -> tuple[Missing, ...]:
         *_argued(chain),
         *_said(chain),
         *_untraced(chain),
+        *_halves(chain),
         *_faults(chain),
         *_amplifier(chain),
         *_left_open(chain),
@@ -79,14 +80,33 @@ def _said(chain: Chain) -> Iterator[Missing]:
 
 def _untraced(chain: Chain) -> Iterator[Missing]:
     wanted = set(_states(chain, "not looked"))
+    through: dict[tuple[Circuit, ...], list[str]] = {}
     for one in chain.pieces:
-        blank = [circuit for circuit in one.piece.links if circuit in wanted and not one.piece.links[circuit][0].sure]
+        links = one.piece.links
+        blank = tuple(circuit for circuit in links if circuit in wanted and not links[circuit][0].sure)
+        through.setdefault(blank, []).append(f"the {one.record.name}")
+    for blank, names in through.items():
         if blank:
             yield Missing(
-                f"{spoken(blank)}: nobody has traced through the {one.record.name}",
+                f"{spoken(blank)}: nobody has traced through {listed(names)}",
                 "meter on the bench from end to end, 3 min",
                 "whether the job gets them",
             )
+
+
+def _halves(chain: Chain) -> Iterator[Missing]:
+    """Where both halves of a cut pair come out at one end of a piece, on leads that look alike."""
+    at: dict[tuple[str, str], set[str]] = {}
+    for need, feed in chain.outcome.feeds.items() if chain.outcome else ():
+        if feed.at and need.kind in ("from radio", "to car"):
+            at.setdefault(feed.at, set()).add(need.kind)
+    names = [one.record.name for one in chain.pieces for key in at if key[0] == one.piece.name and len(at[key]) == 2]
+    for name in dict.fromkeys(names):
+        yield Missing(
+            f"which leads of the {name} come from the radio and which go to the speakers: all are on one end",
+            "meter on the bench from each plug to each lead, 3 min",
+            "an amplifier that plays into the radio",
+        )
 
 
 def _amplifier(chain: Chain) -> Iterator[Missing]:

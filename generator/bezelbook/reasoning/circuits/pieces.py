@@ -9,11 +9,9 @@ from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.contents import NOT_LOOKED, Held, contents
 from bezelbook.reasoning.circuits.metered_through import leads_of, links_of, made_by_itself
 from bezelbook.reasoning.circuits.suits import Suit, adapter_suits, module_suits, reads_bus
-from bezelbook.reasoning.circuits.wiring import SPEAKERS, Half, Link, Output, Piece, State
+from bezelbook.reasoning.circuits.wiring import Half, Link, Output, Piece, State
 from bezelbook.values.words import CIRCUITS, Circuit
 
-# A radio that played in the car showed that these were there, as far as the adapter passes them on.
-HEARD: frozenset[Circuit] = frozenset({"constant", "ground", "accessory", *SPEAKERS})
 PROVEN, ON_SHELF, TO_ORDER = 0, 1, 2
 
 
@@ -110,7 +108,7 @@ def _state(held: Held, suit: Suit, circuit: Circuit, *, takes: bool, right: bool
     """What the car has behind a plug of an adapter that is or is not known to be right for it."""
     if not right:
         return held.state if held.state == "not there" else "not looked"
-    if suit.used.sure and takes and circuit in HEARD and held.state in ("said", "not looked"):
+    if suit.used.sure and takes and circuit in suit.used.heard and held.state in ("said", "not looked"):
         return "known"
     if held.state == "not looked" and suit.right and takes:
         return "said"

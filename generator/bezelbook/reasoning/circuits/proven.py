@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import After, AnyNote, Tried
 from bezelbook.reasoning.circuits.cars import Car
-from bezelbook.reasoning.circuits.said import strong
-from bezelbook.values.words import Sureness
+from bezelbook.reasoning.circuits.said import functions_said, strong
+from bezelbook.reasoning.circuits.wiring import SPEAKERS
+from bezelbook.values.words import Circuit, Function, Sureness
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,16 +15,28 @@ class Used:
     """What notes say of one piece in one build: how sure the strongest is, and which notes they are.
 
     `failed` has the notes in which it went in and the circuits were not right, `maybe` those of cars that may have been
-    another build.
+    another build, `heard` the circuits that the jobs showed to be there.
     """
 
     sure: Sureness | None
     notes: tuple[str, ...]
     failed: tuple[str, ...]
     maybe: tuple[str, ...]
+    heard: frozenset[Circuit] = frozenset()
 
 
 NEVER = Used(None, (), (), ())
+
+# A radio that played showed that these were there. That there are rears shows when somebody fades to them, the rest
+# when what hangs on it was tried.
+PLAYED: frozenset[Circuit] = frozenset({"constant", "ground", "accessory", *SPEAKERS[:4]})
+TRIED: Mapping[Function, frozenset[Circuit]] = {
+    "fader": frozenset(SPEAKERS),
+    "camera": frozenset({"camera", "camera supply"}),
+    "wheel buttons": frozenset({"wheel buttons"}),
+    "microphone": frozenset({"microphone"}),
+    "USB": frozenset({"USB"}),
+}
 
 
 def proven(car: Car) -> Mapping[tuple[str, str], Used]:
@@ -56,7 +69,13 @@ def _used(notes: list[AnyNote], maybe: list[AnyNote]) -> Used:
     fitted = any(isinstance(note, After) or getattr(note, "sure", None) == "fitted" for note in good)
     sure: Sureness | None = "fitted" if fitted else "dry-fitted" if good else None
     ids = tuple(note.id for note in maybe if not _says_no(note))
-    return Used(sure, tuple(note.id for note in good), tuple(note.id for note in failed), ids)
+    return Used(sure, tuple(note.id for note in good), tuple(note.id for note in failed), ids, _heard(good))
+
+
+def _heard(good: list[AnyNote]) -> frozenset[Circuit]:
+    kept = {one for note in good for words in getattr(note, "kept", ()) for one in functions_said(words)}
+    shown = (TRIED.get(one, frozenset()) for one in kept)
+    return PLAYED.union(*shown) if good else frozenset()
 
 
 def _says_no(note: AnyNote) -> bool:

@@ -73,7 +73,7 @@ def _verdict(car: Car, adapter: Adapter) -> Iterator[tuple[Is, str]]:
         elif suit.right:
             yield "look first", f"{suit.why}; the plug is {plugs.state}, so look first"
         else:
-            yield "look first", f"it plugs in, and {suit.why}"
+            yield "look first", f"it plugs in, {_but(suit.why)}"
     elif named and plugs.plugs:
         yield "wrong", f"{suit.why}; the plug there is {_words(plugs)}"
     elif named and suit.right:
@@ -88,9 +88,14 @@ def _mistaken(car: Car, adapter: Adapter, plugs: Plugs) -> Iterator[tuple[Is, st
         alikes = look_alikes(car.book, end) if end in car.book.connectors else ()
         for alike in alikes:
             if alike.connector in plugs.connectors:
-                apart = alike.difference or "nobody has looked at the keys of both"
+                apart = alike.difference.rstrip(".") or "nobody has looked at the keys of both"
                 yield "wrong", f"the plug there only looks like its own: {apart}"
                 return
+
+
+def _but(why: str) -> str:
+    """Why a piece that plugs in is not known to be right, as the second half of a sentence."""
+    return f"but it was {why}" if why.startswith("made for") else f"and {why}"
 
 
 def _words(plugs: Plugs) -> str:

@@ -7,6 +7,7 @@ from typing import Literal
 from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.kinds.module.record import Module
 from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.nets import points_of
 from bezelbook.reasoning.circuits.outcome import Feed
 from bezelbook.reasoning.circuits.pieces import Candidate
@@ -15,7 +16,13 @@ from bezelbook.values.shown import show_quantity
 from bezelbook.values.words import CIRCUITS, Circuit
 
 Becomes = Literal["used", "looped", "capped", "not there", "unknown"]
+NONE_THERE = "this car has none in the plug"
 _TELLS = {"said": "not proven in this build: meter it first", "argued over": "argued over: meter it first"}
+# What something may hang on; the others are signals, of which nobody draws a current.
+FEEDS: tuple[Circuit, ...] = (
+    *("constant", "accessory", "ignition", "illumination", "dimmer"),
+    *("amplifier turn-on", "aerial feed", "reverse", "camera supply"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +50,7 @@ def _rows(chain: Chain, circuit: Circuit) -> Iterator[Row]:
         if takers:
             yield Row(circuit, "used", f"goes to the {' and the '.join(takers)}", must=False)
         elif _comes_out(chain, circuit):
-            yield Row(circuit, "capped", "not used: cap it by itself", must=False)
+            yield Row(circuit, "capped", "not used: cap each end by itself", must=False)
         return
     states = [feed.state for _, feed in fed]
     if all(state in FED for state in states):
@@ -83,7 +90,7 @@ def _by(chain: Chain, circuit: Circuit, feed: Feed) -> str:
     if isinstance(piece.record, Module):
         most = piece.record.outputs[circuit].most
         limit = f"{show_quantity(most)} at most, a relay for more" if most else "nobody noted how much it gives"
-        return f"made by the {piece.record.name}, {limit}"
+        return f"made by the {piece.record.name}{f', {limit}' if circuit in FEEDS else ''}"
     way = piece.record.circuits.get(circuit)
     lead = f" ({way.lead})" if way and way.lead else ""
     return f"lead{lead} of the {piece.record.name}"
@@ -115,12 +122,15 @@ def _unknown(chain: Chain, circuit: Circuit) -> str:
     ]
     if untraced:
         stays = chain.task is not None and chain.task.site.radio is not None
-        then = "" if stays else ": cap it until somebody has"
-        return f"nobody has traced it through the {' and the '.join(untraced)}{then}"
+        then = "" if stays else ": cap each end until somebody has"
+        return f"not traced through the {' and the '.join(untraced)}{then}"
     return "nobody has looked whether the car has it there"
 
 
 def _absent(chain: Chain, circuit: Circuit) -> str:
+    held = (contents(chain.car, connector).get(circuit) for connector in chain.plugs.connectors)
+    if any(one and one.state == "not there" for one in held):
+        return NONE_THERE
     for one in chain.pieces:
         way = one.record.circuits.get(circuit) if isinstance(one.record, Adapter) else None
         if way and way.does == "not there":

@@ -1,5 +1,5 @@
-from bezelbook.publish.circuits.builds_said import builds_said
 from bezelbook.reasoning.builds import Build
+from bezelbook.reasoning.circuits.builds_said import builds_said
 from tests.reasoning.circuits.a_car import CAR, book
 
 
