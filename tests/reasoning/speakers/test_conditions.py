@@ -139,6 +139,14 @@ def test_a_yes_in_another_state_is_not_asked_about() -> None:
     assert first(tried()) == "goes in"
 
 
+def test_a_yes_that_says_its_gasket_counts_with_that_one() -> None:
+    unsaid = "the note n was made with nothing cut"
+    assert first(foam(), tried(cut=None, gasket="foam"), gasket="foam") == unsaid
+    assert first(foam(), tried(cut=None, gasket="none")) == unsaid
+    # With no gasket, 10 mm of front went in; with 1 mm of foam it asks for 11.
+    assert first(foam(), tried(cut=None, gasket="none"), gasket="foam") == "nobody has tried"
+
+
 def test_unsaid_tabs_are_asked_about_where_the_question_says_them() -> None:
     bracket = mount("b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper")
     note = tried(mounts=["b"])
