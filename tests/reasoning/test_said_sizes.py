@@ -132,6 +132,11 @@ def test_in_is_only_a_word_where_the_number_is_a_chassis_in_millimetres(size: st
     assert lengths(f"a {size} in the hatch") == {need: inches or int(number)}
 
 
+def test_a_unit_that_is_no_word_is_a_unit_however_large_it_makes_the_size() -> None:
+    assert lengths("165 cm") == {"depth": 1650}
+    assert lengths('165"') == {"depth": 4191}
+
+
 @pytest.mark.parametrize("text", ["0 mm", "0", "1/3 in", "1,000 mm"])
 def test_a_number_that_cannot_be_read_is_left_out_and_told(text: str) -> None:
     found = said(text)
