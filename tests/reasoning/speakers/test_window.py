@@ -2,6 +2,7 @@
 
 import pytest
 
+from bezelbook.reasoning.speakers.thickness import End
 from bezelbook.reasoning.speakers.window import RingVerdict, Window, foam_height, for_both, window
 from tests.reasoning.speakers.doors import (
     BUILDS,
@@ -85,6 +86,11 @@ def test_a_window_may_be_empty() -> None:
     found = side("48 ± 1 mm", DOOR)
     assert found.empty
     assert found.good == ()
+
+
+def test_a_window_of_one_thickness_is_not_empty() -> None:
+    assert not Window(End(5, 0, "glass"), End(5, 0, "front"), ()).empty
+    assert Window(End(6, 0, "glass"), End(5, 0, "front"), ()).empty
 
 
 def test_of_no_side_no_ring_is_good() -> None:
