@@ -82,6 +82,12 @@ def test_a_choice_that_a_harder_one_keeps_is_never_made() -> None:
     assert search.spent == 3
 
 
+def test_a_choice_that_holds_as_things_lie_is_not_made() -> None:
+    nothing_to_do = OneOf((Case((Rise("a", None, 0),)), Case((Rise("b", None, 5),))))
+    (leaf,) = Search().leaves([nothing_to_do])
+    assert (leaf.at("a"), leaf.at("b")) == (0, 0)
+
+
 def test_a_choice_without_a_case_cannot_be_kept() -> None:
     assert not Search().consistent([OneOf(())])
 

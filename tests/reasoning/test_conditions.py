@@ -165,6 +165,13 @@ def test_a_yes_that_would_not_cover_it_is_none_however_it_was_made() -> None:
     assert found(unit(), tried(what="small", sizes={"depth": "50 ± 1 mm"}, cut=None)) == []
 
 
+def test_a_reading_that_leaves_its_build_unsaid_is_no_yes_that_does() -> None:
+    sizes = {"depth": length("110 mm"), "plug": length("32 mm")}
+    assert words(BUILDS, DEEP, sizes=sizes, exit="right", splits={"build": "late"}) == [
+        "it is at least 142 mm (5.59 in) deep"
+    ]
+
+
 def test_an_unsigned_note_is_said_to_be_unsigned() -> None:
     (only,) = found(unit(), tried(cut=None))
     assert only.look == "ask its author (not signed)"

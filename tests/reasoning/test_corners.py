@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.reasoning.answer import Answer, answer, place_of
-from bezelbook.reasoning.corners import corners
+from bezelbook.reasoning.bounds import Either, Rise, Under, before_choices
+from bezelbook.reasoning.corners import _limit, corners
 from bezelbook.reasoning.needs import Need
 from bezelbook.reasoning.question import Question, asked
 from bezelbook.reasoning.room import Place
@@ -398,3 +399,20 @@ def test_how_much_was_left_over_counts_wherever_the_plug_left() -> None:
     told = told_of(place, question)
     for depth, verdict in ((207, "nobody has tried"), (208, "does not")):
         assert agree(book, place, question, told, {"depth": depth * MM}).verdict == verdict
+
+
+# --- how large a need can be, worked by hand ---
+
+
+def test_a_need_is_limited_by_a_top_that_nothing_gets_around() -> None:
+    under_a_spot, top = Rise("spot", "need", 0), Under("spot", None, 10)
+    way_around = Under("other", "another need", 0)
+    asked_about = Under("cell", "need", 0)
+    # The need is at most the spot, the spot is below 10, so at most 9; the cell is below the need.
+    alone = before_choices([under_a_spot, Either((top,))])
+    assert alone is not None
+    assert _limit(alone, asked_about) == 9
+    # Where something else may hold instead of the top, the spot and with it the need may be anything.
+    avoidable = before_choices([under_a_spot, Either((top, way_around))])
+    assert avoidable is not None
+    assert _limit(avoidable, asked_about) is None

@@ -163,6 +163,7 @@ def test_a_measuring_note_is_of_the_bare_uncut_opening_with_the_loom_aside_unles
     of = book(mount(), measured("m", DEPTH), measured("o", DEPTH, mounts=["kit"], cut="one rib", loom="behind"))
     plain, other = standing(of, "m"), standing(of, "o")
     assert (plain.says, plain.stack, plain.cut, plain.loom) == ("reading", BARE, UNCUT, "aside")
+    assert not plain.plugs_on
     assert (other.stack, other.cut, other.loom) == (stack(of, "kit"), "one rib", "behind")
 
 

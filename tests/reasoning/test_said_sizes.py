@@ -109,6 +109,34 @@ def test_in_behind_a_number_that_cannot_be_inches_is_only_a_word() -> None:
     assert lengths("a 7 in the hatch") == {"depth": 177.8}
 
 
+@pytest.mark.parametrize(
+    ("size", "inches"),
+    [
+        ("depth 19", 482.6),
+        ("depth 20", None),
+        ("depth 229", None),
+        ("depth 230", 5842),
+        ("width 39", 990.6),
+        ("width 40", None),
+        ("width 300", None),
+        ("width 301", 7645.4),
+        ("height 24", 609.6),
+        ("height 25", None),
+        ("height 200", None),
+        ("height 201", 5105.4),
+    ],
+)
+def test_in_is_only_a_word_where_the_number_is_a_chassis_in_millimetres(size: str, inches: float | None) -> None:
+    # Common practice, no source: a chassis is 20 to 229 mm deep, 40 to 300 wide and 25 to 200 high.
+    need, number = size.split()
+    assert lengths(f"a {size} in the hatch") == {need: inches or int(number)}
+
+
+def test_a_unit_that_is_no_word_is_a_unit_however_large_it_makes_the_size() -> None:
+    assert lengths("165 cm") == {"depth": 1650}
+    assert lengths('165"') == {"depth": 4191}
+
+
 @pytest.mark.parametrize("text", ["0 mm", "0", "1/3 in", "1,000 mm"])
 def test_a_number_that_cannot_be_read_is_left_out_and_told(text: str) -> None:
     found = said(text)

@@ -33,6 +33,43 @@ def test_the_usual_limits_belong_to_the_usual(depth: str, *, asked: bool) -> Non
     assert bool(typed(depth=depth)) == asked
 
 
+# Common practice, no source: what a shop meets, in millimetres, for a size of a thing.
+THING_LIMITS = [
+    ("depth", 20, 220),
+    ("width", 40, 300),
+    ("height", 25, 200),
+    ("nose_width", 40, 300),
+    ("nose_height", 25, 200),
+    ("mounting_depth", 8, 200),
+    ("cut_out", 30, 300),
+    ("basket", 30, 300),
+]
+# Common practice, no source: likewise for a reading of a place.
+PLACE_LIMITS = [
+    ("depth", 60, 350),
+    ("width", 40, 300),
+    ("height", 45, 200),
+    ("cut-out", 30, 300),
+    ("bolt circle", 70, 320),
+]
+
+
+@pytest.mark.parametrize(("name", "low", "high"), THING_LIMITS)
+def test_a_size_is_asked_about_beyond_either_limit(name: str, low: int, high: int) -> None:
+    assert [bool(typed(**{name: f"{size} mm"})) for size in (low - 1, low, high, high + 1)] == [
+        True,
+        False,
+        False,
+        True,
+    ]
+
+
+@pytest.mark.parametrize(("of", "low", "high"), PLACE_LIMITS)
+def test_a_reading_is_asked_about_beyond_either_limit(of: str, low: int, high: int) -> None:
+    tried_out = [slips(measured("m", reading(of, f"{size} mm"))) for size in (low - 1, low, high, high + 1)]
+    assert [bool(found) for found in tried_out] == [True, False, False, True]
+
+
 def test_each_size_of_a_thing_has_its_own_limits() -> None:
     found = typed(width="39 mm", height="24 mm", nose_width="301 mm", nose_height="201 mm", plug_and_bend="3 mm")
     assert [field for field, _ in found] == ["width", "height", "nose width", "nose height"]

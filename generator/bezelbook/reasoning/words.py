@@ -63,8 +63,7 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
     vehicle = vehicles[0]
     found.take(phrase for phrase in phrases if phrase.vehicle == vehicle.id)
     units = found.named("unit")
-    said = sizes_said(found.left, beside_unit=bool(units))
-    if not said.sizes and asks_for_wiring(words, found.left):
+    if asks_for_wiring(words, found.left) and not sizes_said(found.left, beside_unit=bool(units)).sizes:
         wiring = wiring_question(book, vehicle, words, found.named("place"), units)
         year, untold = _year(vehicle, found)
         return Reading(replace(wiring, splits=_splits(vehicle, found), year=year), untold)
@@ -73,7 +72,13 @@ def read_words(book: KnowledgeBase, text: str, phrases: tuple[Phrase, ...] | Non
         year, untold = _year(vehicle, found)
         read, took = speaker_words(book, vehicle, found, _splits(vehicle, found), year)
         return Reading(read, took + untold)
+    return _of_opening(book, vehicle, phrases, found)
+
+
+def _of_opening(book: KnowledgeBase, vehicle: Vehicle, phrases: tuple[Phrase, ...], found: Found) -> Reading:
     place = _place(vehicle, phrases, found)
+    units = found.named("unit")
+    said = sizes_said(found.left, beside_unit=bool(units))
     if isinstance(place, Choice):
         return Reading(place, said.took)
     mounts = _mounts(book, found)

@@ -88,6 +88,9 @@ def test_a_build_that_only_the_year_tells_is_doubted() -> None:
     [one] = told(car, *rest, deep("e", "188 ± 3 mm", year=2))
     assert one.what.endswith(", late")
     assert one.look_first[-1] == "which build that car was: only its model year says so"
+    [said] = told(car, *rest, deep("e", "188 ± 3 mm", year=2, **late))
+    [only_one] = told(*FOUR, deep("e", "188 ± 3 mm", year=2))
+    assert not [look for look in (*said.look_first, *only_one.look_first) if look.startswith("which build")]
 
 
 def test_the_state_is_part_of_what_was_read() -> None:

@@ -70,6 +70,8 @@ def test_one_cavity_with_two_circuits_is_argued_over() -> None:
 def test_one_to_one_mirror_of_an_unknown_face_is_nowhere_for_sure() -> None:
     flat = connector().model_copy(update={"rows": None})
     assert held(flat, metered("one", (1, "constant"), view="wire entry")) == Held("known", frozenset(), ("one",))
+    told = metered("one", (1, "constant"), view="wire entry", sure="told")
+    assert held(flat, told) == Held("said", frozenset(), ("one",))
 
 
 def test_a_plug_read_whole_lacks_what_was_not_found_in_it() -> None:

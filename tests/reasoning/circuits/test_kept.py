@@ -55,6 +55,7 @@ def test_a_box_of_the_chain_is_believed_as_printed_where_nobody_tried() -> None:
 def test_a_sound_that_goes_through_the_radio_goes_with_it() -> None:
     found = goes(seen("one", sound_paths=["chimes"]), function="chimes")
     assert (found.goes, found.notes) == ("lost", ("one",))
+    assert found.words.startswith("goes through the radio or its speakers")
     assert goes(seen("one", sound_paths=["chimes"], splits={"build": "early"}), function="chimes").goes == "not looked"
 
 

@@ -23,6 +23,13 @@ def test_what_a_record_says_of_another_counts_both_ways() -> None:
     assert alike(other) == (LookAlike("offset", "Other rib."),)
 
 
+def test_what_is_said_of_two_others_or_of_a_connector_itself_says_nothing_of_it() -> None:
+    third = {"connector": "third", "difference": "x"}
+    others = (connector("offset", cavities=9, looks_like=[third]), connector("third", cavities=6))
+    assert alike(*others) == ()
+    assert alike(connector(looks_like=[{"connector": "square", "difference": "x"}])) == ()
+
+
 def test_the_same_shell_rows_and_cavities_look_alike_and_the_keys_tell_them_apart() -> None:
     [found] = alike(connector(**LEFT), connector("offset", **RIGHT))
     expected = (

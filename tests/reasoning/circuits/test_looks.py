@@ -84,6 +84,7 @@ def test_a_plug_that_nothing_goes_into_is_named() -> None:
     both = (connector("round"), seen("one", job="j"), seen("two", "round", job="j"))
     assert "nothing goes into The round" in whats(chained(*both, plug_in()))
     assert "nothing goes into The square" not in whats(chained(*both, plug_in()))
+    assert not any(what.startswith("nothing goes into") for what in whats(chained(seen("one"))))
 
 
 def test_two_halves_on_one_end_are_told_apart_on_the_bench() -> None:

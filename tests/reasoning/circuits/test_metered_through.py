@@ -81,3 +81,8 @@ def test_what_it_makes_comes_out_on_its_leads_unless_a_module_makes_it() -> None
 def test_leads_are_the_ends_that_are_no_connector() -> None:
     adapter = made(tee("tee", ends={"a": {"connector": "square"}, "b": {}, "c": {"ends_in": "blades"}}))[1]
     assert leads_of(adapter) == ("c",)
+
+
+def test_an_end_with_a_connector_is_no_lead_whatever_else_it_is_said_to_end_in() -> None:
+    both = {"connector": "square", "side": "unit side", "ends_in": "bare leads"}
+    assert leads_of(tee(ends={"a": both, "b": {"ends_in": "blades"}})) == ("b",)

@@ -116,6 +116,7 @@ def test_what_nobody_traced_is_not_joined() -> None:
 def test_a_set_that_lacks_what_it_requires_is_not_allowed() -> None:
     needy = lead("lead", "constant", requires=frozenset({"box"}))
     assert best_outcome(CAR, [Need("constant")], [needy]) is None
+    assert best_outcome(CAR, [Need("constant")], [lead("lead", "constant", requires=frozenset({"lead"}))]) is not None
     behind = Piece("box", wants=("constant",), requires=frozenset({"lead"}))
     elsewhere = lead("lead", "constant", plug="round")
     assert best_outcome(CAR, [Need("constant")], [elsewhere, behind]) is None

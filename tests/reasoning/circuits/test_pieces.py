@@ -103,3 +103,13 @@ def test_a_loop_back_closes_a_cut_that_the_job_does_not_use() -> None:
     assert len(closed.links["left front -"]) == 2
     tapped = piece(tee("tee", cut=(), ways={"left front +": "tapped"}, loop_backs=loops), closing=("left front +",))
     assert len(tapped.links["left front +"]) == 2
+
+
+def test_a_loop_back_for_what_has_one_end_alone_closes_nothing() -> None:
+    one_end = plug_in(
+        ends={"a": {"connector": "square", "side": "unit side"}},
+        ways={"left front +": "broken out"},
+        loop_backs=[{"closes": ["left front +"], "how": "to be made"}],
+    )
+    [link] = piece(one_end, closing=("left front +",)).links["left front +"]
+    assert link.one == ("a", "")

@@ -30,6 +30,10 @@ def test_the_piece_that_feeds_more_is_taken() -> None:
     assert names(SITE, needs, lead("one", "constant"), lead("two", "constant", "ground")) == ("two",)
 
 
+def test_a_box_that_wants_nothing_gives_what_it_gives() -> None:
+    assert names(SITE, [Need("reverse")], Piece("box", gives={"reverse": Output(true=True)})) == ("box",)
+
+
 def test_of_equal_pieces_the_proven_one_then_the_one_on_the_shelf_then_the_first_by_name() -> None:
     needs = [Need("constant")]
     one, two, three = (lead(name, "constant", standing=standing) for name, standing in (("a", 2), ("b", 1), ("c", 0)))

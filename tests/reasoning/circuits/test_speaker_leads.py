@@ -1,7 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.speaker_leads import SpeakerLead, speaker_lead
-from tests.reasoning.circuits.a_car import DOOR, car, metered, plug_in, seen
+from tests.reasoning.circuits.a_car import DOOR, car, connector, metered, plug_in, seen
 
 ENDS = {"a": {"connector": "square", "side": "unit side"}, "b": {"ends_in": "blades", "polarity_mark": "wide is plus"}}
 
@@ -21,6 +21,11 @@ def found(*records: Any) -> SpeakerLead:
 def test_a_lead_that_takes_the_plug_and_carries_plus_and_minus_fits() -> None:
     one = found(metered("one", (1, "left front +"), place=DOOR), lead())
     assert ([adapter.id for adapter in one.adapters], one.unknown) == (["lead"], ())
+
+
+def test_where_the_plug_is_argued_over_a_lead_for_either_is_shown() -> None:
+    argued = (connector("round"), seen("one", place=DOOR, job="j"), seen("two", "round", place=DOOR, job="k"))
+    assert [adapter.id for adapter in found(*argued, lead()).adapters] == ["lead"]
 
 
 def test_half_a_pair_another_plug_or_another_sort_does_not() -> None:

@@ -98,6 +98,11 @@ def test_what_nobody_traced_through_to_a_radio_that_stays_is_not_capped() -> Non
     assert found["bus"].words == "not traced through the The tee"
 
 
+def test_what_the_car_has_not_and_a_radio_that_stays_does_not_get_is_no_row() -> None:
+    keep = Job("keep it and amplify")
+    assert "bus" not in rows(chained(every_cavity(), tee("tee", ways={"bus": "not there"}), job=keep))
+
+
 def test_through_the_radios_own_plug() -> None:
     radio = record(
         "head_units", "radio", {"name": "A radio", "size_class": "double", "own_plug": "round", "needs": ["reverse"]}

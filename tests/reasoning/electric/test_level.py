@@ -1,6 +1,6 @@
 from typing import Any
 
-from bezelbook.kinds.note.record import Metered
+from bezelbook.kinds.note.record import AnyNote, Metered
 from bezelbook.reasoning.electric.level import loudest
 from tests.reasoning import making
 from tests.reasoning.electric.test_resistor_rule import AUDIO, UPGRADED
@@ -17,7 +17,7 @@ def metered(named: str, *levels: str | None, **content: Any) -> Metered:
     return made
 
 
-def found(*notes: Metered) -> tuple[str, str] | None:
+def found(*notes: AnyNote) -> tuple[str, str] | None:
     level = loudest(making.book(CAR_RECORD, *notes), CAR_RECORD, PACKAGE)
     return (level.note, level.reads.typed) if level else None
 
@@ -25,6 +25,10 @@ def found(*notes: Metered) -> tuple[str, str] | None:
 def test_the_highest_reading_of_any_output_counts_with_its_plus_minus() -> None:
     assert found(metered("a", "7 V", "9 V"), metered("b", "8 V", None)) == ("a", "9 V")
     assert found(metered("a", "9 V"), metered("b", "8.5 ± 1 V")) == ("b", "8.5 ± 1 V")
+
+
+def test_notes_of_another_form_are_passed_over() -> None:
+    assert found(metered("a", "9 V"), making.tried("t")) == ("a", "9 V")
 
 
 def test_what_nobody_metered_is_not_known() -> None:

@@ -54,3 +54,9 @@ def test_a_piece_is_never_before_itself() -> None:
 def test_pieces_that_share_a_screw_are_a_group_whoever_names_them_in_which_order() -> None:
     notes = [seen("a", shares_screw=["x", "y"]), seen("b", shares_screw=["y", "x"]), seen("c", shares_screw=["x"])]
     assert shared_screws(notes) == (Shared(("x", "y"), ("a", "b")),)
+
+
+def test_groups_that_share_a_screw_come_by_name_whichever_note_is_read_first() -> None:
+    notes = [seen("a", shares_screw=["y", "z"]), seen("b", shares_screw=["p", "q"])]
+    assert [one.pieces for one in shared_screws(notes)] == [("p", "q"), ("y", "z")]
+    assert [one.pieces for one in shared_screws(notes[::-1])] == [("p", "q"), ("y", "z")]

@@ -81,11 +81,12 @@ def test_around_an_argument_the_order_still_holds() -> None:
 def test_what_was_seen_on_the_way_but_on_no_named_piece_is_kept() -> None:
     note = seen("a", fasteners=[{"kind": "clip", "count": 6}], hidden="One behind the blank.")
     elsewhere = seen("b", place="shelf", fasteners=["screw"], hidden="Another.")
-    found = order(car(), note, elsewhere)
+    silent = seen("c", fasteners=[{"kind": "clip", "count": 6}])
+    found = order(car(), note, elsewhere, silent)
     assert not found.written
     assert [(one.name, one.most) for one in found.loose] == [("clip", 6)]
     assert [one.what for one in found.hidden] == ["One behind the blank."]
-    assert found.notes == ("a",)
+    assert found.notes == ("a", "c")
 
 
 def test_the_notes_of_an_order_are_those_it_rests_on() -> None:

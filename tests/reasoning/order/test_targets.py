@@ -76,3 +76,8 @@ def test_for_one_piece_all_that_lies_over_it_comes_off() -> None:
     assert found.stands == {"strip": "needed", "bezel": "needed"}
     assert [one.first for one in found.habits] == ["lid"]
     assert targets_for([note], "unheard-of").stands == {}
+
+
+def test_a_habit_before_what_stays_on_is_not_told() -> None:
+    note = seen("a", pieces=[first("bezel", "strip"), first("vent", "lid", why="habit")])
+    assert targets_for([note], "bezel").habits == ()

@@ -98,6 +98,15 @@ def test_a_note_of_an_unnamed_build_is_not_sure_of_any() -> None:
     assert {one.what: one.sure for one in controls_at(place, early, HOLE)} == {"b": False}
 
 
+def test_sides_that_their_tolerances_bring_level_are_believed_and_no_others() -> None:
+    def left(ends: str) -> Between:
+        [one] = controls_at(making.place(making.book(ruled(control(starts="60 ± 1 mm", ends=ends)))), (), HOLE)
+        return one.left
+
+    assert left("58 ± 1 mm").bounded
+    assert not left("57.9 ± 1 mm").bounded
+
+
 def test_only_strong_notes_outline_a_control() -> None:
     by_eye = making.measured("eye", making.reading("width", "180 mm", tool="eye"), controls=[control()])
     assert controls_at(making.place(making.book(by_eye)), (), HOLE) == ()

@@ -124,5 +124,8 @@ def test_what_is_crowded_is_said_in_one_line() -> None:
 
 def test_a_height_is_told_against_the_middle_of_the_opening() -> None:
     assert height_words(mm(0), "mm") == "level with the middle of the opening"
+    # Shown to a tenth of a millimetre, half to even: 0.05 is none, 0.06 is one.
+    assert height_words(mm("0.05"), "mm") == "level with the middle of the opening"
+    assert height_words(mm("0.06"), "mm").startswith("0.1 mm ")
     assert height_words(mm(5), "mm") == "5 mm (0.20 in) above the middle of the opening"
     assert height_words(-mm(5), "in") == "0.20 in (5 mm) below the middle of the opening"

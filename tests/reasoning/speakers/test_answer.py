@@ -58,6 +58,19 @@ def test_a_question_that_says_little_is_for_what_is_usual() -> None:
     )
 
 
+def test_tabs_matter_as_soon_as_one_of_the_mounts_has_them() -> None:
+    made_for = mount(
+        "tabbed",
+        mount_kind="bracket",
+        tabs_in="120 mm caliper",
+        tabs_out="140 mm caliper",
+        made_for=[{"vehicle": CAR, "place": DOOR}],
+    )
+    said = ask(book(made_for, RING), mounts=None).plain()["for"]
+    assert {("ring",), ("tabbed",)} <= set(map(tuple, said["mounts"]))
+    assert said["tabs"] == "not looked"
+
+
 def test_what_else_it_takes() -> None:
     of = book(BRACKET, RING, roomy())
     assert ask(of, mounts=["bracket"], tabs="out").needs == (

@@ -81,6 +81,7 @@ def test_a_no_about_a_size_that_nobody_knows_rules_nothing_else_out() -> None:
         (tried(reason="glass", to_spare="3 ± 1 mm"), {"mounting_depth": "64 mm"}, "does not"),
         (tried(reason="glass", to_spare="3 ± 1 mm", glass=None), {"mounting_depth": "64 mm"}, "nobody has tried"),
         (tried(to_spare="3 ± 1 mm"), {"mounting_depth": "64 mm"}, "nobody has tried"),
+        (tried(reason="other", to_spare="3 ± 1 mm"), {"mounting_depth": "64 mm"}, "nobody has tried"),
         (tried(reason="glass", to_spare="3 mm"), {"mounting_depth": "68 mm"}, "does not"),
         (tried(reason="grille", to_spare="3 ± 1 mm"), {"front_height": "14 mm"}, "does not"),
         (tried(verdict="does not", reason="glass", short_by="3 ± 1 mm"), {"mounting_depth": "56 mm"}, "goes in"),

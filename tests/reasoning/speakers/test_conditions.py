@@ -54,6 +54,9 @@ def test_what_goes_in_by_itself_needs_no_mount() -> None:
 def test_a_ring_that_the_book_does_not_hold() -> None:
     words = "it sits on a ring from 2 mm (0.08 in) to 10 mm (0.39 in) thick"
     assert first(roomy(glass="58 ± 1 mm"), mounts=None) == words
+    # By hand: the ring in the middle, of 9 mm, keeps 51 + 9 behind and 19 - 9 in front even at worst.
+    tight = "it sits on a ring from 8 mm (0.31 in) to 10 mm (0.39 in) thick"
+    assert first(roomy(glass="52 ± 1 mm"), mounts=None) == tight
     assert first(roomy(glass="58 ± 1 mm"), mounts="none") == "does not"
     assert first(roomy(glass="48 ± 1 mm"), mounts=None) == "does not"
     assert first(measured("m", reading("rear depth to glass down", "58 ± 1 mm")), mounts=None) == "does not"
@@ -137,6 +140,14 @@ def test_a_yes_in_another_state_is_not_asked_about() -> None:
     assert first(RING, tried(mounts=["ring"], cut=None)) == "nobody has tried"
     assert ask(book(tried(author=None, cut=None))).conditions[0].look == "ask its author (not signed)"
     assert first(tried()) == "goes in"
+
+
+def test_a_yes_that_says_its_gasket_counts_with_that_one() -> None:
+    unsaid = "the note n was made with nothing cut"
+    assert first(foam(), tried(cut=None, gasket="foam"), gasket="foam") == unsaid
+    assert first(foam(), tried(cut=None, gasket="none")) == unsaid
+    # With no gasket, 10 mm of front went in; with 1 mm of foam it asks for 11.
+    assert first(foam(), tried(cut=None, gasket="none"), gasket="foam") == "nobody has tried"
 
 
 def test_unsaid_tabs_are_asked_about_where_the_question_says_them() -> None:

@@ -1,7 +1,7 @@
 """The rooms that a place may still have."""
 
 from bezelbook.reasoning.speakers.cells import demands
-from tests.reasoning.speakers.doors import book, place, resolved, roomy, tried
+from tests.reasoning.speakers.doors import book, measured, place, reading, resolved, roomy, tried
 
 MM = 1_000_000
 
@@ -27,6 +27,16 @@ def test_the_room_lies_between_what_went_in_and_what_was_read() -> None:
     assert (room.least, room.most) == (69_500_000, 71 * MM)
     [read] = rooms.measured.spans(setting, (rear,))
     assert (read.least, read.most) == (69 * MM, 71 * MM)
+
+
+def test_a_hole_read_at_a_place_that_the_car_does_not_list_is_as_large_as_it_was_read() -> None:
+    of = book(measured("m", reading("cut-out", "140 ± 1 mm"), place="gone"))
+    asked = resolved(of, "gone", mounts=())
+    here = place(of, "gone")
+    [setting] = asked.settings
+    [rooms] = here.accounts
+    [hole] = rooms.spans(setting, demands(here.frame, asked.needs, setting)[:1])
+    assert (hole.least, hole.most) == (139 * MM, 141 * MM)
 
 
 def test_notes_that_cannot_all_be_true_make_several_accounts() -> None:

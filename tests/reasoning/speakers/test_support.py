@@ -27,6 +27,12 @@ def test_readings_of_several_notes_carry_it_together() -> None:
     assert len(carried(found)[2]) == 2
 
 
+def test_where_notes_argue_over_a_number_that_does_not_matter_the_larger_account_carries_it() -> None:
+    of = book(roomy("a", job="one"), roomy("b", "70.5 ± 1 mm", job="two"), roomy("c", "74 ± 1 mm", job="three"))
+    found = ask(of)
+    assert (found.verdict, carried(found)) == ("goes in", ("worked out", 2, ["a", "b"]))
+
+
 def test_what_a_mount_alone_decides_is_carried_by_no_note() -> None:
     bracket = mount("b", mount_kind="bracket", inner="120 mm caliper")
     assert carried(ask(book(bracket, roomy()), {"basket": "130 mm"}, mounts=["b"])) == ("worked out", 0, [])

@@ -1,10 +1,15 @@
 """The rings for a side, by the trade's worked doors (trade.md 4.4; common practice, no source)."""
 
+import pytest
+
+from bezelbook.reasoning.speakers.thickness import End
 from bezelbook.reasoning.speakers.window import RingVerdict, Window, foam_height, for_both, window
 from tests.reasoning.speakers.doors import (
+    BUILDS,
     DOOR,
     OTHER,
     book,
+    car,
     foam,
     measured,
     mount,
@@ -59,10 +64,33 @@ def test_the_worked_doors() -> None:
     assert not left.empty
 
 
+@pytest.mark.parametrize(("early", "late"), [("58 ± 1 mm", "55 ± 1 mm"), ("55 ± 1 mm", "58 ± 1 mm")])
+def test_of_several_builds_the_one_with_the_least_left_over_counts(early: str, late: str) -> None:
+    # By hand: 55 to the glass + 10 of ring + 0.96 of foam - 63 of speaker is 2.96 mm.
+    notes = [
+        measured(
+            build,
+            reading("cut-out", "151 ± 1 mm"),
+            reading("rear depth to glass down", glass),
+            reading("front clearance", front),
+            splits={"build": build},
+        )
+        for build, glass, front in (("early", early, "30 ± 1 mm"), ("late", late, "32 ± 1 mm"))
+    ]
+    of = book(HOUSE, DEEP, FOAM, car(splits=BUILDS), RINGS[0], *notes)
+    [ten] = window(place(of), resolved(of, gasket="foam")).rings
+    assert (ten.behind, ten.front) == (2_960_000, 7_040_000)
+
+
 def test_a_window_may_be_empty() -> None:
     found = side("48 ± 1 mm", DOOR)
     assert found.empty
     assert found.good == ()
+
+
+def test_a_window_of_one_thickness_is_not_empty() -> None:
+    assert not Window(End(5, 0, "glass"), End(5, 0, "front"), ()).empty
+    assert Window(End(6, 0, "glass"), End(5, 0, "front"), ()).empty
 
 
 def test_of_no_side_no_ring_is_good() -> None:

@@ -31,7 +31,7 @@ def look_alikes(book: KnowledgeBase, connector: str) -> tuple[LookAlike, ...]:
 def _written(book: KnowledgeBase, connector: str) -> Iterator[tuple[str, str]]:
     """What its own record says first, then what the records of others say of it."""
     for one in book.connectors[connector].looks_like:
-        if one.connector in book.connectors:
+        if one.connector in book.connectors and one.connector != connector:
             yield one.connector, one.difference
     for other in book.connectors.values():
         for one in other.looks_like:

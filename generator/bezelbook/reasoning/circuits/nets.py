@@ -87,9 +87,9 @@ class Net:
         links = [(name, link) for name, piece in pieces.items() for link in piece.links.get(circuit, ())]
         joined = [((*one, ""), (*other, "")) for one, other in plugged]
         sure = [((name, *link.one), (name, *link.other)) for name, link in links if link.sure]
-        maybe = [((name, *link.one), (name, *link.other)) for name, link in links if not link.sure]
+        every = [((name, *link.one), (name, *link.other)) for name, link in links]
         self._sure = _neighbours([*joined, *sure])
-        self._maybe = _neighbours([*joined, *sure, *maybe])
+        self._maybe = _neighbours([*joined, *every])
 
     def _cars(self) -> dict[Node, State]:
         """What each of the car's plugs has here, as far as the piece in it is known to be right for this car."""

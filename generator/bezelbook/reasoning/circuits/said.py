@@ -20,6 +20,7 @@ _CIRCUITS: Mapping[str, Circuit] = {
     "earth": "ground",
     "remote": "amplifier turn-on",
     "rem": "amplifier turn-on",
+    "amp turn-on": "amplifier turn-on",
     "amp turn on": "amplifier turn-on",
     "antenna feed": "aerial feed",
     "lights": "illumination",

@@ -18,7 +18,10 @@ FRONT_SQUEEZE = Fraction(30, 100)
 
 @dataclass(frozen=True, slots=True)
 class RingVerdict:
-    """What one ring does on this side; the nanometres left over behind and in front are None where nobody measured."""
+    """What one ring does on this side; the nanometres left over behind and in front are None where nobody measured.
+
+    Of several builds, the one with the least left over counts.
+    """
 
     ring: str
     name: str
@@ -81,17 +84,13 @@ def _ring(place: SpeakerPlace, bare: SpeakerAsked, ring: str) -> RingVerdict:
     book = place.frame.book
     stack = stack_of(book, (ring,), bare.gasket)
     asked = bare.narrowed(stacks=(stack,))
-    left = {
-        end[0]: end[1]
-        for rooms in place.accounts[:1]
-        for setting in asked.settings
-        for end in sorted(_left(rooms, asked, setting), key=lambda end: -end[1])
-    }
-    behind = [left[size] for size in place.frame.rears if size in left]
+    depths = [one for rooms in place.accounts[:1] for setting in asked.settings for one in _left(rooms, asked, setting)]
+    behind = min((left for size, left in depths if size in place.frame.rears), default=None)
+    front = min((left for size, left in depths if size == "front"), default=None)
     mount = book.mounts[ring]
     thickness = mount.thickness.base if mount.thickness else 0
     verdict = judge(place, asked).verdict
-    return RingVerdict(ring, mount.name, thickness, verdict, min(behind, default=None), left.get("front"))
+    return RingVerdict(ring, mount.name, thickness, verdict, behind, front)
 
 
 def _left(rooms: SpeakerRooms, asked: SpeakerAsked, setting: SpeakerSetting) -> Iterable[tuple[RoomSize, int]]:
