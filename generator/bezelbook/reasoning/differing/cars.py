@@ -18,6 +18,7 @@ SOUND = frozenset({"amplifier", "amplifier_is", "amplifier_where", "speakers_cou
 BEARS_ELSEWHERE = Fraction(1, 10)
 # Two sorts of car differ at a place as often as not, and then as often the one way round as the other.
 MATTERS = Fraction(1, 4)
+SELDOM = Fraction(1, 4)
 FAR_APART = 50 * 1_000_000
 BEYOND = Fraction(1, 10)
 SEAT = "look from the seat at both cars for what tells them apart"
@@ -31,7 +32,7 @@ def other_cars(case: Case) -> Iterator[Explanation]:
     bearing = bearing_axes(case.vehicle, case.place, subject_of(case.notes[0]))
     for name, split in case.vehicle.splits.items():
         axis = SPLIT_AXES.get(split.differs_in or "build", "build")
-        found = _by_split(case, name, split, axis, Fraction(1) if name in bearing else BEARS_ELSEWHERE)
+        found = _by_split(case, name, split, axis, _bears(case, axis, named=name in bearing))
         if found is not None:
             told |= {axis} if name in bearing else set()
             yield found
@@ -75,6 +76,13 @@ def _by_split(case: Case, name: str, split: Split, axis: Axis, bears: Fraction) 
     return case.unequal(axis, split_said(vehicle, name), tuple(split.values), explains, words)
 
 
+def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
+    """How far a split bears on what the two notes are about; which sound a car has seldom changes its room."""
+    if not named:
+        return BEARS_ELSEWHERE
+    return SELDOM if axis == "package" and subject_of(case.notes[0]) == "room" else Fraction(1)
+
+
 def _matters(case: Case, said: Said, first: str, second: str) -> Fraction:
     """How likely two sorts of car differ so: one in four, until the place's other notes bear it out or do not."""
     within = max(BEYOND, 1 - Fraction(case.wanted, FAR_APART)) if case.clash.size else Fraction(1)
@@ -110,7 +118,7 @@ def _run(case: Case) -> Fraction:
     """A change between two model years is likelier than within one; other notes here may bear it out."""
     first, second = (year_said(note) for note in case.notes)
     if first is None or second is None:
-        return Fraction(1, 16)
+        return Fraction(1, 32 if first == second else 16)
     if first == second:
         return Fraction(1, 20)
     return Fraction(1, 4) * weight(case.others, year_said, first, second)
@@ -121,7 +129,10 @@ def _least(years: list[str | None]) -> Fraction:
 
 
 def _years(case: Case) -> str:
-    said = [
-        f"{note.id} {'is of ' + year if (year := year_said(note)) else 'does not say its year'}" for note in case.notes
-    ]
-    return " and ".join(said)
+    """What is said of the two years, in a few words."""
+    said = [(note.id, year_said(note)) for note in case.notes]
+    blank = [id_ for id_, year in said if year is None]
+    if len(blank) == len(said):
+        return "neither says its model year"
+    known = [f"{id_} is of {year}" for id_, year in said if year is not None]
+    return " and ".join([*known, *(f"{id_} does not say" for id_ in blank)])

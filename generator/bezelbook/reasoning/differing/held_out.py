@@ -12,8 +12,10 @@ from bezelbook.values.shown import show_length
 
 BARE_WORDS = "none"
 STRANGE = "another mount"
-# A mount of which nobody knows how far it holds out may or may not do it.
 PERHAPS = Fraction(1, 2)
+# A kit stands out by so much and seldom by more (common practice, no source): one that nobody knows may well do it.
+STANDS_OUT = 25_000_000
+WELL, HARDLY = Fraction(3, 4), Fraction(1, 4)
 
 
 def held_out(case: Case) -> Explanation | None:
@@ -24,8 +26,9 @@ def held_out(case: Case) -> Explanation | None:
     found = case.unequal("mount", mount_said, tuple(stacks), _explains(case, stacks))
     if found is None:
         return None
-    more = _strangers(case) or _enough(case, stacks)
-    return Explanation("mount", worded("mount", case.notes, mount_said, more), found.weight, found.because)
+    strange = _strangers(case)
+    words = f"the mount: {strange}" if strange else worded("mount", case.notes, mount_said, _enough(case, stacks))
+    return Explanation("mount", words, found.weight, found.because)
 
 
 def mount_said(note: AnyNote) -> str | None:
@@ -62,7 +65,7 @@ def _gives(case: Case, roomier: Stack, other: Stack) -> Fraction:
     if case.clash.size != "depth":
         return PERHAPS if dict(roomier.holes) != dict(other.holes) or roomier.strange or other.strange else Fraction(0)
     if roomier.strange or other.strange:
-        return PERHAPS
+        return WELL if case.clash.by <= STANDS_OUT else HARDLY
     most = roomier.offset.minus(other.offset).high
     return PERHAPS if most is None else Fraction(most >= max(case.clash.by, 1))
 

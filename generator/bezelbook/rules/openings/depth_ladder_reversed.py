@@ -17,7 +17,7 @@ from bezelbook.values.span import NOTHING, Span
 from bezelbook.values.words import NINTHS, STRONG, Ninth
 
 # More than these nobody reads aloud.
-MOST = 4
+MOST = 5
 ANSWERS = ("the mount", "the build", "what was cut", "where the loom was", "one of them is wrong", "go and look")
 
 
@@ -101,16 +101,17 @@ def _state(no: _Tried) -> str:
 def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
     both_strong = yes.note.sure in STRONG and no.note.sure in STRONG
     vehicle = scope.book.vehicles[scope.vehicle]
-    why = explained(scope.book, vehicle, scope.place, yes.note, no.note)[:MOST]
-    proposals = tuple(one.proposal for one in why)
+    why = explained(scope.book, vehicle, scope.place, yes.note, no.note)[: MOST - 1]
+    wrong = Proposal("one is wrong", "one of the two is wrong: offer the deeper one up again")
+    proposals = (*(one.proposal for one in why), wrong)
     return Finding(
         rule=RULE.name,
         key=key,
         weight="stop" if both_strong else "look first",
         says=_says(yes, no),
         quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),
-        difference=proposals[0].words if proposals else "nothing on record differs",
-        proposals=proposals or (Proposal("one is wrong", "one of the two is wrong: offer the deeper one up again"),),
+        difference=proposals[0].words if why else "nothing on record differs",
+        proposals=proposals,
         loss=TOO_DEEP,
         question="Both of these cannot be true. What differs?",
         answers=ANSWERS,
