@@ -95,7 +95,7 @@ def fits(here: World, done: Job) -> bool:
     return done.box + taken <= room
 
 
-def written(dice: Random, here: World, done: Job, name: str, author: Mapping[str, float]) -> AnyNote:
+def written(dice: Random, here: World, done: Job, name: str, author: Mapping[str, Any]) -> AnyNote:
     """The note of a job by somebody who says each thing as often as is their way; they say it truly or not at all."""
     says = {axis: dice.random() < author[axis] for axis in AXES}
     splits = {axis: getattr(done, axis) for axis in ("build", "body") if axis in here.told_splits and says[axis]}
@@ -159,7 +159,7 @@ def explained_by_what_is_said(first: AnyNote, second: AnyNote) -> bool:
 def tried_pairs(dice: Random) -> Iterator[Pair]:
     """Every yes that is deeper than a no in one made-up shop."""
     here = world(dice)
-    authors = [
+    authors: list[Mapping[str, Any]] = [
         {**{axis: dice.choice((0.55, 0.7, 0.85, 0.95)) for axis in (*AXES, "year")}, "name": name}
         for name in ("ab", "cd", "ef")
     ]

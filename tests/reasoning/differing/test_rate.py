@@ -34,6 +34,6 @@ def drawn(make: Callable[[Random], Iterator[Pair]], seeds: range) -> list[Pair]:
 def test_the_true_axis_is_among_the_first_two(make: Callable[[Random], Iterator[Pair]], seeds: int) -> None:
     pairs = drawn(make, range(seeds))
     rate, guessed = rates(pairs)
-    print(f"{make.__name__}: {len(pairs)} clashes, right in the first two {rate:.1%}, commonest two {guessed:.1%}")
+    print(f"{make.__name__}: {len(pairs)} clashes, right in the first two {rate:.1%}, commonest two {guessed:.1%}")  # noqa: T201
     assert rate >= 0.9
     assert rate > guessed

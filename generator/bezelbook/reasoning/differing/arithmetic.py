@@ -108,6 +108,8 @@ def _clears(case: Case) -> Iterator[Explanation]:
     """A reading that is too small for what went in, and roomy enough when it was meant otherwise."""
     if case.clash.roomier is None or case.clash.size not in ("depth", "hole", "width", "height", "front"):
         return
+    if not isinstance(case.roomier, Tried):
+        return
     small = [one for one in figures(case.notes[1 - case.clash.roomier]) if one.of == case.clash.size]
     needs = room_of(case.book, case.notes[case.clash.roomier]).get(case.clash.size, (None, None))[0]
     for figure in small:

@@ -32,7 +32,7 @@ def other_cars(case: Case) -> Iterator[Explanation]:
     bearing = bearing_axes(case.vehicle, case.place, subject_of(case.notes[0]))
     for name, split in case.vehicle.splits.items():
         axis = SPLIT_AXES.get(split.differs_in or "build", "build")
-        found = _by_split(case, name, split, axis, _bears(case, axis, named=name in bearing))
+        found = _by_split(case, case.vehicle, name, split, axis, _bears(case, axis, named=name in bearing))
         if found is not None:
             told |= {axis} if name in bearing else set()
             yield found
@@ -62,11 +62,7 @@ def year_said(note: AnyNote) -> str | None:
     return None if isinstance(note, Bench) or note.year is None else f"model year {note.year}"
 
 
-def _by_split(case: Case, name: str, split: Split, axis: Axis, bears: Fraction) -> Explanation | None:
-    vehicle = case.vehicle
-    if vehicle is None:
-        return None
-
+def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis, bears: Fraction) -> Explanation | None:
     def explains(first: str, second: str) -> Fraction:
         built = all(_in_its_years(split, value, note) for value, note in zip((first, second), case.notes, strict=True))
         matters = bears * _matters(case, split_said(vehicle, name), first, second)

@@ -67,8 +67,7 @@ def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
     """How two notes clash over room; where several sizes do, the one by the most."""
     notes = (first, second)
     rooms = [room_of(book, note) for note in notes]
-    same = isinstance(first, Tried) and isinstance(second, Tried) and first.what == second.what
-    found = list(_over(rooms[0], rooms[1], 0, same=same)) + list(_over(rooms[1], rooms[0], 1, same=same))
+    found = [*_same_thing(first, second), *_over(rooms[0], rooms[1], 0), *_over(rooms[1], rooms[0], 1)]
     return max(found, key=lambda one: (one.by, one.size), default=Clash())
 
 
@@ -92,12 +91,20 @@ def offset_said(book: KnowledgeBase, note: AnyNote) -> int | None:
     return None if stack.strange else stack.offset.high
 
 
-def _over(wants: Room, leaves: Room, roomier: int, *, same: bool) -> Iterator[Clash]:
+def _same_thing(first: AnyNote, second: AnyNote) -> Iterator[Clash]:
+    """One and the same thing that goes in and does not clashes by nothing, whatever its size."""
+    if isinstance(first, Tried) and isinstance(second, Tried) and first.what == second.what:
+        verdicts = (first.verdict, second.verdict)
+        if set(verdicts) == {"goes in", "does not"}:
+            refused = second if verdicts[0] == "goes in" else first
+            size = SIZE_OF_REASON.get(refused.reason, refused.reason or "")
+            yield from [Clash(size, verdicts.index("goes in"), 0)] if size else []
+
+
+def _over(wants: Room, leaves: Room, roomier: int) -> Iterator[Clash]:
     for size, (least, _) in wants.items():
         most = leaves.get(size, (None, None))[1]
-        if same and most is not None and size in wants:
-            yield Clash(size, roomier, max(0, (least or most) - most))
-        elif least is not None and most is not None and least >= most:
+        if least is not None and most is not None and least >= most:
             yield Clash(size, roomier, least - most)
 
 

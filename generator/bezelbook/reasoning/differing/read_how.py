@@ -16,6 +16,8 @@ MM = 1_000_000
 # How far faces lie apart in a dash or a door at most, and how far a tool may be out: common practice, no source.
 FACES_APART = 45 * MM
 ROUGH = {"eye": 20 * MM, "tape": 6 * MM, "wire": 8 * MM, None: 8 * MM}
+# What is offered up sits against these.
+WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
 NEAR = 2 * MM
 
 
@@ -26,8 +28,9 @@ def read_how(case: Case) -> Iterator[Explanation]:
         yield from _face(case, readings)
     if readings and case.clash.size:
         yield from _tool(case, readings)
-    if all(isinstance(note, Metered) for note in case.notes):
-        yield from _view(case)
+    metered = [note for note in case.notes if isinstance(note, Metered)]
+    if len(metered) == len(case.notes):
+        yield from _view(case, metered)
 
 
 def said(axis: Axis, note: AnyNote) -> str | None:
@@ -38,7 +41,8 @@ def said(axis: Axis, note: AnyNote) -> str | None:
 def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     """Another face: likely where two faces are named, or one is blank and a kit just so deep."""
     faces = [said("datum", note) for note in readings]
-    if None not in faces and len(set(faces)) == 1:
+    alike = len(set(faces)) == 1 and (len(faces) > 1 or faces[0] in WHERE_THINGS_SIT)
+    if alike and None not in faces:
         return
     kit = _just_so_deep(case)
     likely = Fraction(4, 5) if None not in faces else Fraction(1, 2)
@@ -75,20 +79,17 @@ def _tool(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
         yield Explanation("tool", _worded("tool", "tool", case, readings), likely)
 
 
-def _view(case: Case) -> Iterator[Explanation]:
+def _view(case: Case, metered: list[Metered]) -> Iterator[Explanation]:
     views = [said("view", note) for note in case.notes]
     if None in views or views[0] != views[1]:
-        mirrored = _mirror_images(case)
+        mirrored = _mirror_images(case, *metered)
         likely = Fraction(9, 10) if mirrored else Fraction(1, 3)
         more = "the one list is the mirror image of the other" if mirrored else ""
         yield Explanation("view", worded("view", case.notes, lambda note: said("view", note), more), likely)
 
 
-def _mirror_images(case: Case) -> bool:
+def _mirror_images(case: Case, first: Metered, second: Metered) -> bool:
     """Whether every cavity that both name carries in the one what its mirror image carries in the other."""
-    first, second = case.notes
-    if not isinstance(first, Metered) or not isinstance(second, Metered):
-        return False
     connector = case.book.named("connector", first.plug)
     columns = connector.columns if isinstance(connector, Connector) else None
     if not columns:
