@@ -74,11 +74,8 @@ def test_a_list_that_is_the_mirror_image_was_counted_from_the_other_side() -> No
     face = counted("a", {1: "constant", 3: "ground"}, view="mating face")
     turned = counted("b", {1: "ground", 3: "constant"})
     [view] = [one for one in why(face, turned, plug) if one.axis == "view"]
-    assert (
-        view.words
-        .startswith("the view: b does not say from which side")
+    assert view.words.startswith("the view: b does not say from which side")
     assert view.words.endswith("the one list is the mirror image of the other")
-    )
     other = counted("b", {1: "ground", 3: "dimmer"})
     assert of(why(face, other, plug), "view").weight < view.weight
     assert of(why(face, turned), "view").weight < view.weight
