@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Generic, Literal, TypeVar
 
+from bezelbook.kinds.decision.record import Decision
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
@@ -55,8 +56,7 @@ class BookScope:
     book: KnowledgeBase
 
 
-S = TypeVar("S", NoteScope, PartScope, PlaceScope, VehicleScope, BookScope)
-Scope = NoteScope | PartScope | PlaceScope | VehicleScope | BookScope
+S = TypeVar("S", NoteScope, PartScope, PlaceScope, VehicleScope, BookScope, "DecisionScope")
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +97,24 @@ class Finding:
 
 
 @dataclass(frozen=True, slots=True)
+class DecisionScope:
+    """One decision: what its question is while nothing is decided, what is left of it, and how old the book is.
+
+    `raised` is None when nothing raises the question any more, `left` when the decision has settled it; `changed` are
+    the weighed notes that say something else now; `today` is the book's own date.
+    """
+
+    decision: Decision
+    raised: Finding | None
+    left: Finding | None
+    changed: tuple[str, ...]
+    today: str | None
+
+
+Scope = NoteScope | PartScope | PlaceScope | VehicleScope | BookScope | DecisionScope
+
+
+@dataclass(frozen=True, slots=True)
 class Rule(Generic[S]):
     """A rule: its check sees one scope of its sort, nothing else. `title` and `says` are its heading and sentence."""
 
@@ -108,4 +126,6 @@ class Rule(Generic[S]):
     check: Callable[[S], Iterable[Finding]]
 
 
-AnyRule = Rule[NoteScope] | Rule[PartScope] | Rule[PlaceScope] | Rule[VehicleScope] | Rule[BookScope]
+AnyRule = (
+    Rule[NoteScope] | Rule[PartScope] | Rule[PlaceScope] | Rule[VehicleScope] | Rule[BookScope] | Rule[DecisionScope]
+)

@@ -25,6 +25,8 @@ from bezelbook.kinds.supply.record import AnySupply
 from bezelbook.kinds.vehicle.record import Vehicle
 
 R = TypeVar("R", bound=Record)
+K = TypeVar("K")
+V = TypeVar("V")
 
 BLANK_SHOP = Shop(id="shop", name="Unnamed shop", format=1)
 
@@ -43,14 +45,27 @@ class Pointer:
     path: Path
 
 
+@dataclass(frozen=True, slots=True)
+class Struck:
+    """A note that lost: it binds nothing any more, and is shown struck through with the reason."""
+
+    note: AnyNote
+    because: str
+    decision: str
+
+
 @dataclass(frozen=True)
 class KnowledgeBase:
     """Every record that could be read, by the name of its kind and its id.
 
-    Ids are unique within a kind; records come in order of id.
+    Ids are unique within a kind; records come in order of id. Notes that a decision struck are none of the records:
+    they are in `struck`, by id, so that nothing reasons with them by mistake. `typed` has the notes that decisions read
+    otherwise, as they were typed.
     """
 
     records: Mapping[str, Mapping[str, Record]] = field(default_factory=dict)
+    struck: Mapping[str, Struck] = field(default_factory=dict)
+    typed: Mapping[str, AnyNote] = field(default_factory=dict)
 
     def _of(self, model: type[R]) -> Mapping[str, R]:
         return cast("Mapping[str, R]", self.records.get(kind_of(model), {}))
@@ -115,6 +130,15 @@ class KnowledgeBase:
         """Every note, of whatever form."""
         return cast("Mapping[str, AnyNote]", self.records.get("note", {}))
 
+    def written(self, note: str) -> AnyNote:
+        """The note of this id, whether it stands or was struck; raises KeyError when there is none."""
+        return self.struck[note].note if note in self.struck else self.notes[note]
+
+    def struck_at(self, vehicle: str, place: str) -> tuple[Struck, ...]:
+        """The notes of one place of one vehicle that lost, in order of id."""
+        lost = ((one, one.note) for _, one in sorted(self.struck.items()))
+        return tuple(one for one, n in lost if not isinstance(n, Bench) and (n.vehicle, n.place) == (vehicle, place))
+
     @cached_property
     def decisions(self) -> Mapping[str, Decision]:
         """What the team settled."""
@@ -137,11 +161,7 @@ class KnowledgeBase:
 
     @cached_property
     def _by_place(self) -> Mapping[tuple[str, str], tuple[AnyNote, ...]]:
-        found: dict[tuple[str, str], list[AnyNote]] = {}
-        for note in self.notes.values():
-            if not isinstance(note, Bench):
-                found.setdefault((note.vehicle, note.place), []).append(note)
-        return {place: tuple(notes) for place, notes in found.items()}
+        return _grouped(((n.vehicle, n.place), n) for n in self.notes.values() if not isinstance(n, Bench))
 
     def notes_at(self, vehicle: str, place: str) -> tuple[AnyNote, ...]:
         """The notes made at one place of one vehicle, in order of id."""
@@ -153,11 +173,7 @@ class KnowledgeBase:
 
     @cached_property
     def _by_vehicle(self) -> Mapping[str, tuple[AnyNote, ...]]:
-        found: dict[str, list[AnyNote]] = {}
-        for note in self.notes.values():
-            if not isinstance(note, Bench):
-                found.setdefault(note.vehicle, []).append(note)
-        return {vehicle: tuple(notes) for vehicle, notes in found.items()}
+        return _grouped((n.vehicle, n) for n in self.notes.values() if not isinstance(n, Bench))
 
     def bench_notes(self, part: str) -> tuple[Bench, ...]:
         """The bench notes about one part, in order of id."""
@@ -165,11 +181,7 @@ class KnowledgeBase:
 
     @cached_property
     def _by_part(self) -> Mapping[str, tuple[Bench, ...]]:
-        found: dict[str, list[Bench]] = {}
-        for note in self.notes.values():
-            if isinstance(note, Bench):
-                found.setdefault(note.part, []).append(note)
-        return {part: tuple(notes) for part, notes in found.items()}
+        return _grouped((n.part, n) for n in self.notes.values() if isinstance(n, Bench))
 
     def head_unit_named(self, words: str) -> HeadUnit | None:
         """The head unit that these words name, by id, name or other name; None when none or several do."""
@@ -210,6 +222,13 @@ class KnowledgeBase:
             name = self._id_named(kind, reference.words) if reference.in_words else reference.words
             if name in self.records.get(kind, {}):
                 yield kind, name
+
+
+def _grouped(entries: Iterable[tuple[K, V]]) -> Mapping[K, tuple[V, ...]]:
+    found: dict[K, list[V]] = {}
+    for key, value in entries:
+        found.setdefault(key, []).append(value)
+    return {key: tuple(values) for key, values in found.items()}
 
 
 def names_of(records: Mapping[str, Record]) -> Mapping[str, str]:

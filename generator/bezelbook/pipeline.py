@@ -17,6 +17,7 @@ from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
 from bezelbook.reasoning.answer import Answer, answer, place_of
 from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.decided import BLANKS
 from bezelbook.reasoning.plain import PlainAnswer
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.room import Place
@@ -26,7 +27,9 @@ from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
+from bezelbook.store.decision_file import decision_name, write_decision
 from bezelbook.store.kind_examples import kind_examples
+from bezelbook.store.near_miss import nearest
 from bezelbook.store.new_book import write_new_book
 from bezelbook.store.rule_cases import rule_cases
 from bezelbook.store.schema_files import plain_schema_text, schema_texts, stale, write_schemas
@@ -42,7 +45,7 @@ SHAPE = '{"vehicle": …, "place": …, "what": …}'
 
 @dataclass(frozen=True)
 class Book:
-    """An opened book: what was read, what could not be, and what the rules found."""
+    """An opened book: what was read, what could not be, how it reads as settled, and what the rules found."""
 
     folder: Path
     loaded: Loaded
@@ -67,8 +70,60 @@ class Book:
 def open_book(folder: Path, kept: Kept | None = None) -> Book:
     """Read and check a book; files that cannot be read are left out and complained about, nothing else is lost."""
     loaded = load_book(folder)
-    base = knowledge_base(loaded.records)
-    return Book(folder, loaded, base, check(base, kept))
+    checked = check(knowledge_base(loaded.records), kept)
+    return Book(folder, loaded, checked.book, checked)
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """What came of a decision: its file, the book with it, and whether its question is gone."""
+
+    path: Path
+    book: Book
+    gone: bool
+
+
+def settle(
+    book: Book,
+    said: Mapping[str, Any],
+    name: str | None = None,
+    split: tuple[str, str, Mapping[str, Any]] | None = None,
+) -> Settled:
+    """Write a decision about a question that the book raises, with what its notes say now.
+
+    Raises Wrong, with nothing written, for a question that nothing raises, a note that is not there, a blank that its
+    author has filled himself, and whatever the decision's file may not say.
+    """
+    finding = book.checked.raised.get(said["question"])
+    if finding is None:
+        near = nearest(said["question"], book.checked.raised)
+        mend = f'Did you mean "{near}"?' if near else "bezelbook check --format json gives the key of each"
+        raise Wrong(f'nothing in the book raises "{said["question"]}"', mend)
+    _check_read_as(book.base, said)
+    weighed = [{"note": quote.id, "said": quote.words} for quote in finding.quotes if quote.kind == "note"]
+    named = name or decision_name(finding.key, book.base.decisions)
+    path = write_decision(book.folder, named, {"question": said["question"], "notes": weighed, **said}, split)
+    after = open_book(book.folder)
+    left = [found for found in after.findings if found.key == finding.key or _is_about(found, named)]
+    return Settled(path, after, gone=not left)
+
+
+def _is_about(found: Finding, decision: str) -> bool:
+    return any(quote.kind == "decision" and quote.id == decision for quote in found.quotes)
+
+
+def _check_read_as(base: KnowledgeBase, said: Mapping[str, Any]) -> None:
+    for reading in (*said.get("read_as", ()), *said.get("struck", ())):
+        note = base.typed.get(reading["note"]) or base.notes.get(reading["note"]) or base.struck.get(reading["note"])
+        if note is None:
+            near = nearest(reading["note"], base.notes)
+            raise Wrong(f"there is no note {reading['note']}", f"Did you mean {near}?" if near else "See the quotes")
+        filled = next((name for name in reading if name in BLANKS and getattr(note, name, None) is not None), None)
+        if filled:
+            raise Wrong(
+                f"{reading['note']} says its {filled} itself, and a decision fills blanks only",
+                "Strike the note, or ask its author to mend it",
+            )
 
 
 def knowledge_of(folder: Path, today: str | None = None) -> Knowledge:
@@ -173,6 +228,7 @@ __all__ = [
     "knowledge",
     "knowledge_of",
     "open_book",
+    "settle",
     "site_files",
     "stale",
     "upgrade",

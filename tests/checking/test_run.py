@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bezelbook.checking import run
-from bezelbook.checking.run import check, rules, run_rule
+from bezelbook.checking.run import rules, run_rule
 from bezelbook.checking.scopes import place_scopes
+from bezelbook.checking.settling import check
 from bezelbook.finding import Finding, NoteScope, PlaceScope, Quote, Rule
 from bezelbook.kinds import KINDS
 from bezelbook.kinds.record import Record

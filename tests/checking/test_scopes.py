@@ -6,7 +6,8 @@ from typing import Any
 import pytest
 
 from bezelbook.checking.scopes import part_scopes, place_scopes, records_of, scopes_of, vehicle_scopes
-from bezelbook.finding import BookScope, NoteScope, PartScope, PlaceScope, VehicleScope
+from bezelbook.finding import BookScope, DecisionScope, NoteScope, PartScope, PlaceScope, Scope, VehicleScope
+from bezelbook.kinds.decision.record import Decision
 from bezelbook.kinds.record import kind_of
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from tests.rules.case_books import records_of as made
@@ -50,7 +51,7 @@ def book() -> KnowledgeBase:
     return knowledge_base(made(files))
 
 
-def held(scope: NoteScope | PartScope | PlaceScope | VehicleScope | BookScope) -> set[tuple[str, str]]:
+def held(scope: Scope) -> set[tuple[str, str]]:
     return {(kind_of(type(record)), record.id) for record in records_of(scope)}
 
 
@@ -97,3 +98,10 @@ def test_each_sort_of_scope_is_made_by_its_name(book: KnowledgeBase) -> None:
     assert [held(scope) for scope in scopes_of(book, PlaceScope)] == [held(scope) for scope in place_scopes(book)]
     assert [held(scope) for scope in scopes_of(book, PartScope)] == [held(scope) for scope in part_scopes(book)]
     assert [held(scope) for scope in scopes_of(book, VehicleScope)] == [held(scope) for scope in vehicle_scopes(book)]
+    assert list(scopes_of(book, DecisionScope)) == []
+
+
+def test_a_scope_about_a_decision_holds_that_decision() -> None:
+    [decision] = made({"decisions": {"d": {"question": "q", "decided": "no problem", "reason": "r"}}})
+    assert isinstance(decision, Decision)
+    assert held(DecisionScope(decision, None, None, (), None)) == {("decision", "d")}

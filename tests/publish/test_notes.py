@@ -1,5 +1,7 @@
-from bezelbook.publish.notes import loose_notes, newest_first, said, said_at
+from bezelbook.publish.notes import loose_notes, newest_first, said, said_at, said_on_bench
 from bezelbook.publish.opening import Opening
+from bezelbook.reasoning.decided import decided
+from bezelbook.reasoning.evidence import evidence_at
 from tests.reasoning import making
 
 
@@ -47,3 +49,49 @@ def test_a_note_that_points_at_nothing_is_not_lost() -> None:
     found = making.record("notes", "found", {"form": "bench", "part": "kit"})
     book = making.book(making.mount(), making.tried("here"), making.tried("gone", vehicle="gone"), lost, found)
     assert {one.note.id for one in loose_notes(book)} == {"lost", "gone"}
+
+
+def test_a_note_that_lost_is_shown_last_and_struck_with_the_reason_wherever_it_belongs() -> None:
+    unit = making.unit()
+    loser, other = making.tried("loser"), making.tried("other", verdict="does not", reason="depth")
+    bench = making.record("notes", "bench", {"form": "bench", "part": unit.id})
+    lost = making.tried("lost", vehicle="nobodys-car")
+    decision = making.record(
+        "decisions",
+        "d",
+        {
+            "question": "q",
+            "decided": "one stands",
+            "reason": "r",
+            "struck": [{"note": name, "because": "eyeballed"} for name in ("loser", "bench", "lost")],
+        },
+    )
+    book = decided(making.book(making.vehicle(), unit, loser, other, bench, lost), [decision])
+    evidence = evidence_at(book, book.vehicles[making.CAR], making.HOLE)
+    shown = said_at(book, making.CAR, making.HOLE, evidence)
+    assert [(one.note.id, one.stands, one.why) for one in shown] == [
+        ("other", "strong", ""),
+        ("loser", "struck", "struck: eyeballed"),
+    ]
+    assert [(one.note.id, one.stands) for one in said_on_bench(book, unit.id)] == [("bench", "struck")]
+    assert [(one.note.id, one.stands) for one in loose_notes(book)] == [("lost", "struck")]
+
+
+def test_a_note_is_quoted_as_it_was_typed_and_says_how_it_is_read() -> None:
+    note = making.tried("n", mounts=None)
+    decision = making.record(
+        "decisions",
+        "d",
+        {
+            "question": "q",
+            "decided": "both true",
+            "reason": "two were there",
+            "author": "rk",
+            "read_as": [{"note": "n", "mounts": ["kit"]}, {"note": "other", "tabs": "in"}],
+        },
+    )
+    book = decided(making.book(making.vehicle(), note, decision), [decision])
+    one = said(book, book.notes["n"])
+    assert "mounts not said" in one.words
+    assert one.read_as == ("read as mounts kit: two were there (rk, no date)",)
+    assert said(making.book(note), note).read_as == ()

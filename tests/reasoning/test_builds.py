@@ -1,6 +1,6 @@
 """Which builds there are, which axes bear on a place, and which build a car may be."""
 
-from bezelbook.reasoning.builds import bearing_axes, builds, known_splits, matching
+from bezelbook.reasoning.builds import bearing_axes, builds, common_values, known_splits, matching
 from tests.reasoning.making import HOLE, split, vehicle
 
 TWO_AXES = {"build": split("early", "late"), "audio": split("base", "upgraded")}
@@ -80,3 +80,12 @@ def test_the_builds_that_match_agree_with_everything_known() -> None:
     )
     assert matching(every, {}) == every
     assert matching(every, {"build": "late", "hand": "left"}) == matching(every, {"build": "late"})
+
+
+def test_the_words_for_builds_outlive_a_split_that_only_tells_them_apart() -> None:
+    late = (("build", "late"),)
+    assert common_values([late]) == "late"
+    assert common_values([(*late, ("screen", "small")), (*late, ("screen", "large"))]) == "late"
+    assert common_values([(("build", "early"),), late]) == "any build"
+    assert common_values([()]) == common_values([]) == "any build"
+    assert common_values([(*late, ("audio", "base"))]) == "late-base"

@@ -1,10 +1,9 @@
-"""What the rules find in a book: each is handed its scope, and what it found is kept by the scope's digest."""
+"""What the rules find in a book as it reads: each is handed its scope, and what it found is kept by its digest."""
 
 import hashlib
 import importlib
 import pkgutil
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from functools import lru_cache, partial
 
 import bezelbook.rules
@@ -12,17 +11,8 @@ from bezelbook.checking.scopes import Sort, records_of, scopes_of
 from bezelbook.finding import AnyRule, Finding, PartScope, PlaceScope, Scope, VehicleScope
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.values.words import WEIGHTS
 
 Kept = Mapping[str, tuple[Finding, ...]]
-
-
-@dataclass(frozen=True, slots=True)
-class Checked:
-    """What was found, heaviest first, and what to keep for the next time."""
-
-    findings: tuple[Finding, ...]
-    kept: Kept
 
 
 @lru_cache(maxsize=1)
@@ -33,14 +23,9 @@ def rules() -> tuple[AnyRule, ...]:
     return tuple(sorted(found, key=lambda rule: rule.name))
 
 
-def check(book: KnowledgeBase, kept: Kept | None = None) -> Checked:
-    """Run every rule on every scope, using what was kept for scopes that hold the very same records."""
-    before = kept or {}
-    after: dict[str, tuple[Finding, ...]] = {}
-    for digest, run in _runs(book):
-        after[digest] = before[digest] if digest in before else run()
-    found = (finding for findings in after.values() for finding in findings)
-    return Checked(tuple(sorted(found, key=_order)), after)
+def run_rules(book: KnowledgeBase, before: Kept) -> Kept:
+    """What every rule finds in every scope of a book, using what was kept for scopes that hold the same records."""
+    return {digest: before[digest] if digest in before else run() for digest, run in _runs(book)}
 
 
 def run_rule(rule: AnyRule, scope: Scope) -> tuple[Finding, ...]:
@@ -88,7 +73,3 @@ def _about(scope: Scope) -> tuple[str, ...]:
     if isinstance(scope, VehicleScope):
         return ("vehicle", scope.vehicle)
     return ("part", scope.kind, scope.part.id) if isinstance(scope, PartScope) else ("whole",)
-
-
-def _order(finding: Finding) -> tuple[int, str, str, str, str]:
-    return WEIGHTS.index(finding.weight), finding.vehicle, finding.place, finding.rule, finding.key

@@ -2,40 +2,44 @@
 
 from collections.abc import Iterable, Iterator
 
-from bezelbook.finding import BookScope, NoteScope, PartScope, PlaceScope, Scope, VehicleScope
+from bezelbook.finding import BookScope, DecisionScope, NoteScope, PartScope, PlaceScope, Scope, VehicleScope
 from bezelbook.kinds.note.record import Bench
 from bezelbook.kinds.record import PART_KINDS, Named, Record, kind_of
 from bezelbook.kinds.references import references
 from bezelbook.knowledge_base import KnowledgeBase, folded, knowledge_base
 
-Sort = type[NoteScope] | type[PartScope] | type[PlaceScope] | type[VehicleScope] | type[BookScope]
+Sort = type[Scope]
 Thing = tuple[str, str]
 
 
 def scopes_of(book: KnowledgeBase, sort: Sort) -> Iterator[Scope]:
-    """Every scope of one sort, in an order that depends on nothing but the records."""
+    """Every scope of one sort, in an order that depends on nothing but the records.
+
+    There are none for decisions: those are made of what the others find.
+    """
     if sort is NoteScope:
         return (NoteScope(note) for note in book.notes.values())
     if sort is BookScope:
         return iter((BookScope(book),))
     if sort is VehicleScope:
         return vehicle_scopes(book)
-    names = _Names(book)
-    return place_scopes(book, names) if sort is PlaceScope else part_scopes(book, names)
+    if sort is PlaceScope:
+        return place_scopes(book)
+    return part_scopes(book) if sort is PartScope else iter(())
 
 
 def records_of(scope: Scope) -> Iterator[Record]:
     """Every record that a scope holds, in one order."""
-    if isinstance(scope, NoteScope):
-        yield scope.note
+    if isinstance(scope, NoteScope | DecisionScope):
+        yield scope.note if isinstance(scope, NoteScope) else scope.decision
         return
     for _, records in sorted(scope.book.records.items()):
         yield from records.values()
 
 
-def place_scopes(book: KnowledgeBase, names: "_Names | None" = None) -> Iterator[PlaceScope]:
+def place_scopes(book: KnowledgeBase) -> Iterator[PlaceScope]:
     """Each place that has notes: its vehicle, those notes, the parts they name and what those name in turn."""
-    names = names or _Names(book)
+    names = _Names(book)
     for vehicle, place in sorted(
         {(note.vehicle, note.place) for note in book.notes.values() if not isinstance(note, Bench)}
     ):
@@ -46,9 +50,9 @@ def place_scopes(book: KnowledgeBase, names: "_Names | None" = None) -> Iterator
             yield PlaceScope(knowledge_base(seen), vehicle, place)
 
 
-def part_scopes(book: KnowledgeBase, names: "_Names | None" = None) -> Iterator[PartScope]:
+def part_scopes(book: KnowledgeBase) -> Iterator[PartScope]:
     """Each part: itself, what it names, the parts that name it, and what was found of it on the bench."""
-    names = names or _Names(book)
+    names = _Names(book)
     for kind in PART_KINDS:
         for part in book.records.get(kind, {}).values():
             fellows = names.reached_from([part])

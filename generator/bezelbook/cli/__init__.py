@@ -6,11 +6,11 @@ import sys
 from collections.abc import Sequence
 from io import TextIOWrapper
 
-from bezelbook.cli import ask, check, pages, schema, site, start, upgrade
+from bezelbook.cli import ask, check, decide, pages, schema, site, start, upgrade
 from bezelbook.cli.outcome import WRONG_USE, fail
 from bezelbook.values.complaint import Wrong
 
-COMMANDS = (check, ask, pages, schema, site, start, upgrade)
+COMMANDS = (check, ask, decide, pages, schema, site, start, upgrade)
 
 
 class _Parser(argparse.ArgumentParser):

@@ -138,6 +138,8 @@ class Links:
 
     def record(self, kind: str, record: str) -> str:
         """The address of a record of any kind; empty when the book has none of that id."""
+        if kind == "note" and record in self.book.struck:
+            return self.note(self.book.written(record))
         found = self.book.records.get(kind, {}).get(record)
         if found is None:
             return ""

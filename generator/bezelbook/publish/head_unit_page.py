@@ -7,7 +7,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links, head_unit_page
 from bezelbook.publish.answer_table import Cell, open_cell
 from bezelbook.publish.mentions import Mentions, place_words, quoted
-from bezelbook.publish.notes import newest_first, said
+from bezelbook.publish.notes import said_on_bench
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.screens import screen_places
@@ -54,7 +54,7 @@ def head_unit_pages(book: KnowledgeBase, openings: Sequence[Opening], named: Men
             screen_places=screen_places(tuple(openings), unit, to),
             untried=counted(len(answers) - len(told), "opening"),
             tried=quoted(book, named.tried.get(unit.id, ()), to),
-            bench=newest_first(said(book, note) for note in book.bench_notes(unit.id)),
+            bench=said_on_bench(book, unit.id),
             to=to,
         )
         yield page_file(to.page, unit.name, html, f"head_units/{unit.id}")

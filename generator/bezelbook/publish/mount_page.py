@@ -6,7 +6,7 @@ from bezelbook.kinds.mount.record import For, Mount
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links, mount_page, part_kind
 from bezelbook.publish.mentions import Mentions, place_words, quoted
-from bezelbook.publish.notes import newest_first, said
+from bezelbook.publish.notes import said_on_bench
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.sizes import size_rows
@@ -23,7 +23,6 @@ def mount_pages(book: KnowledgeBase, named: Mentions) -> Iterator[SiteFile]:
     caliper, first = book.shop.tools.bench_caliper, book.shop.units_first
     for mount in book.mounts.values():
         to = Links(mount_page(mount.id), book)
-        on_bench = book.bench_notes(mount.id) if part_kind(book, mount.id) == "mount" else ()
         html = render(
             "kinds/mount/page.html",
             mount=mount,
@@ -36,7 +35,7 @@ def mount_pages(book: KnowledgeBase, named: Mentions) -> Iterator[SiteFile]:
             ninths=", ".join(mount.presents.ninths) or "all nine",
             lines=typed_lines(mount, leave_out=SHOWN_APART),
             used=quoted(book, named.used.get(mount.id, ()), to),
-            bench=newest_first(said(book, note) for note in on_bench),
+            bench=said_on_bench(book, mount.id) if part_kind(book, mount.id) == "mount" else (),
             to=to,
         )
         yield page_file(to.page, mount.name, html, f"mounts/{mount.id}")

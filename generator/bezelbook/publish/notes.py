@@ -1,10 +1,10 @@
 """How a note is quoted on a page: its own words, who and when, how sure, and why it stands where it does."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from bezelbook.kinds.note.record import AnyNote
-from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.kinds.note.record import AnyNote, Bench
+from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.publish.address import LOOSE, note_anchor, note_page
 from bezelbook.publish.typed import Line, typed_lines
 from bezelbook.reasoning.evidence import Evidence
@@ -13,12 +13,13 @@ from bezelbook.reasoning.quote import quote
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """A note ready to be quoted. `stands` is strong, weak, aside, or other for one that is not about room."""
+    """A note ready to be quoted. `stands` is strong, weak, aside, struck, or other for one that is not about room."""
 
     note: AnyNote
     words: str
     stands: str
     why: str
+    read_as: tuple[str, ...] = ()
 
     @property
     def anchor(self) -> str:
@@ -42,8 +43,19 @@ class Said:
 
 
 def said(book: KnowledgeBase, note: AnyNote, stands: str = "other", why: str = "") -> Said:
-    """A note by itself."""
-    return Said(note, quote(book, note), stands, why)
+    """A note by itself, as it was typed, and how the team reads it since."""
+    as_typed = book.typed.get(note.id, note)
+    return Said(as_typed, quote(book, as_typed), stands, why, tuple(_read_as(book, note.id)))
+
+
+def _read_as(book: KnowledgeBase, note: str) -> Iterator[str]:
+    """What the team has read into a note, decision by decision; nothing where no decision acts on it."""
+    for decision in book.decisions.values() if note in book.typed else ():
+        for reading in decision.read_as:
+            if reading.note == note:
+                said = [f"{line.label} {', '.join(line.words)}" for line in typed_lines(reading, leave_out=("note",))]
+                by = f"{decision.author or 'not signed'}, {decision.date or 'no date'}"
+                yield f"read as {', '.join(said)}: {decision.reason} ({by})"
 
 
 def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -> tuple[Said, ...]:
@@ -51,9 +63,23 @@ def said_at(book: KnowledgeBase, vehicle: str, place: str, evidence: Evidence) -
     strong = [said(book, one.note, "strong") for one in evidence.standing]
     weak = [said(book, one.note, "weak", one.why) for one in evidence.weak]
     aside = [said(book, one.note, "aside", one.why) for one in evidence.aside]
-    sorted_out = {one.note.id for one in (*strong, *weak, *aside)}
+    lost = struck_notes(book, book.struck_at(vehicle, place))
+    sorted_out = {one.note.id for one in (*strong, *weak, *aside, *lost)}
     rest = [said(book, note) for note in book.notes_at(vehicle, place) if note.id not in sorted_out]
-    return tuple(one for group in (strong, weak, aside, rest) for one in newest_first(group))
+    waiting = [one for one in aside if one.note.id not in book.struck]
+    return tuple(one for group in (strong, weak, waiting, rest, lost) for one in newest_first(group))
+
+
+def struck_notes(book: KnowledgeBase, lost: Iterable[Struck]) -> list[Said]:
+    """Notes that lost an argument: struck through, each with the reason."""
+    return [said(book, one.note, "struck", f"struck: {one.because}") for one in lost]
+
+
+def said_on_bench(book: KnowledgeBase, part: str) -> tuple[Said, ...]:
+    """What was seen of a part on the bench, newest first, and after it what lost."""
+    lost = [one for one in book.struck.values() if isinstance(one.note, Bench) and one.note.part == part]
+    standing = newest_first(said(book, note) for note in book.bench_notes(part))
+    return (*standing, *newest_first(struck_notes(book, lost)))
 
 
 def newest_first(notes: Iterable[Said]) -> list[Said]:
@@ -64,5 +90,6 @@ def newest_first(notes: Iterable[Said]) -> list[Said]:
 
 def loose_notes(book: KnowledgeBase) -> tuple[Said, ...]:
     """Notes that point at a vehicle or at a part that is not in the book, newest first."""
-    loose = [note for note in book.notes.values() if note_page(book, note) == LOOSE]
-    return tuple(newest_first(said(book, note) for note in loose))
+    loose = [said(book, note) for note in book.notes.values() if note_page(book, note) == LOOSE]
+    lost = [one for one in book.struck.values() if note_page(book, one.note) == LOOSE]
+    return (*newest_first(loose), *newest_first(struck_notes(book, lost)))

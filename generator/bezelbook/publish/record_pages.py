@@ -19,7 +19,7 @@ from bezelbook.publish.counts.thing import Things, WantRow
 from bezelbook.publish.drawing.face import face, face_words
 from bezelbook.publish.electric.on_page import Electric
 from bezelbook.publish.mentions import Mention, quoted
-from bezelbook.publish.notes import newest_first, said
+from bezelbook.publish.notes import said_on_bench
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.speakers.place import Places
@@ -74,7 +74,6 @@ def parts_of(book: KnowledgeBase, kind: str) -> tuple[Named, ...]:
 
 def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFile:
     to = Links(part_page(kind, record.id), book)
-    on_bench = book.bench_notes(record.id) if part_kind(book, record.id) == kind else ()
     html = render(
         f"kinds/{kind}/page.html",
         record=record,
@@ -82,7 +81,7 @@ def _part(book: KnowledgeBase, kind: str, record: Named, known: Known) -> SiteFi
         links=_links(book, record, to),
         mentions=_mentions(book, kind, record, to),
         named_by=_named_by(book, kind, record, to),
-        bench=newest_first(said(book, note) for note in on_bench),
+        bench=said_on_bench(book, record.id) if part_kind(book, record.id) == kind else (),
         to=to,
         goes_where=list(goes_where(record.id, known.places, to)) if kind == "speaker" else [],
         counts=known.things.part(record.id, to) if kind == "supply" else None,

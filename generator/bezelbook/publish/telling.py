@@ -38,7 +38,7 @@ class Telling:
     def note(self, id_: str) -> str:
         """Tell of a note, once. Two notes with the same number of job are one job's."""
         if id_ not in self.notes:
-            note = self.book.notes[id_]
+            note = self.book.written(id_)
             self.notes[id_] = {
                 "author": note.author,
                 "date": note.date,

@@ -1,6 +1,6 @@
 """Which builds of a vehicle there are, which of its splits bear on a place, and which build a car may be."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from itertools import product
 
 from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
@@ -45,6 +45,16 @@ def known_splits(vehicle: Vehicle, said: Mapping[str, str], year: int | None) ->
 def matching(candidates: tuple[Build, ...], known: Mapping[str, str]) -> tuple[Build, ...]:
     """The builds that agree with what is known."""
     return tuple(build for build in candidates if all(known.get(axis, value) == value for axis, value in build))
+
+
+def common_values(candidates: Collection[Build]) -> str:
+    """The values that all of these builds share, as words for the key of a question; `any build` where none is.
+
+    An axis that only tells them apart is left out, so that the words outlive a new split of the vehicle.
+    """
+    shared = set.intersection(*(set(build) for build in candidates)) if candidates else set()
+    first = next(iter(candidates), ())
+    return "-".join(value for axis, value in first if (axis, value) in shared) or "any build"
 
 
 def _bears(split: Split, place: str, subject: Subject) -> bool:

@@ -234,5 +234,10 @@ def _depths(setting: Setting, zones: tuple[Ninth, ...], span: Span) -> Case:
 
 def reading_span(tools: Tools, reading: RoomReading) -> Span:
     """Where the true value lies: within the reading's own ±, else within the house ± of its tool."""
+    return span_of(reading.reads, house_tolerance(tools, reading))
+
+
+def house_tolerance(tools: Tools, reading: RoomReading) -> int:
+    """How far off the house takes a reading with this tool to be, in nanometres."""
     house: Quantity = getattr(tools, (reading.tool or "none").replace(" ", "_"))
-    return span_of(reading.reads, house.base)
+    return house.base

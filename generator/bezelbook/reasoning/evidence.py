@@ -72,7 +72,7 @@ def evidence_at(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Evidence:
     replaced = {note.replaces: note.id for note in notes if note.replaces and by_strength(note)}
     standing: list[Standing] = []
     weak: list[Beside] = []
-    aside: list[Beside] = []
+    aside = [Beside(one.note, f"struck: {one.because}") for one in book.struck_at(vehicle.id, place)]
     for note in notes:
         why_waits = why_aside(note, replaced)
         why_weak = _why_weak(note)

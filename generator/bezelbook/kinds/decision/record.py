@@ -8,7 +8,7 @@ from bezelbook.kinds.pieces import Circumstances, InAWord
 from bezelbook.kinds.record import Dated, Many, Name, Part, Text, names
 from bezelbook.values.ident import Id
 from bezelbook.values.measures import Minutes
-from bezelbook.values.words import Datum, PlugView, Side
+from bezelbook.values.words import Axis, Datum, PlugView, Side
 
 
 class Weighed(Part):
@@ -59,23 +59,7 @@ class Decision(Dated):
     decided: Literal["both true", "one stands", "go and look", "same job twice", "no problem"] = Field(
         description="Both true: say what differs. One stands: say which are struck. Go and look: say who, at what."
     )
-    differs: Many[
-        Literal[
-            "split",
-            "package",
-            "kit",
-            "side",
-            "tabs",
-            "datum",
-            "tool",
-            "loom",
-            "cut",
-            "glass",
-            "plug",
-            "scope",
-            "something else",
-        ]
-    ] = Field(default=(), description="What the notes differ in, when both are true.")
+    differs: Many[Axis] = Field(default=(), description="What the notes differ in, when both are true.")
     read_as: Many[ReadAs] = Field(default=(), description="How each note is read from now on.")
     struck: Many[Struck] = Field(default=(), description="The notes that lost.")
     look: Look | None = Field(default=None, description="Who goes and looks, at what.")

@@ -6,6 +6,7 @@ from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.kinds.note.record import Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.builds import common_values
 from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.evidence import ANY_CUT, UNCUT, Standing, evidence_at, standing_of
 from bezelbook.reasoning.losses import TOO_DEEP
@@ -93,7 +94,7 @@ def _offset(stack: Stack | None) -> Span:
 
 
 def _state(no: _Tried) -> str:
-    builds = "+".join("-".join(value for _, value in build) for build in no.state.builds) or "any build"
+    builds = common_values(no.state.builds)
     mounts = "mounts not said" if no.state.stack is None else " and ".join(no.state.stack.key) or "no mount"
     return f"{builds}, {mounts}"
 
