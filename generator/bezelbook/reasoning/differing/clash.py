@@ -56,7 +56,7 @@ def room_of(book: KnowledgeBase, note: AnyNote) -> Room:
         return dict(_read(book, note))
     if not isinstance(note, Tried) or note.verdict not in ("goes in", "does not"):
         return {}
-    asked = _asked(book, note)
+    asked = asked_for(book, note)
     if note.verdict == "goes in":
         return {size: (span.low, None) for size, span in asked.items()}
     stopped = SIZE_OF_REASON.get(note.reason, note.reason or "")
@@ -118,7 +118,7 @@ def _read(book: KnowledgeBase, note: Measured) -> Iterator[tuple[str, tuple[int 
         yield SIZE_OF.get(reading.of, reading.of), (span.low, span.high)
 
 
-def _asked(book: KnowledgeBase, note: Tried) -> Mapping[str, Span]:
+def asked_for(book: KnowledgeBase, note: Tried) -> Mapping[str, Span]:
     """What was asked for by whatever was tried."""
     if book.named("speaker", note.what) or (note.sizes is not None and note.sizes.mounting_depth is not None):
         speaker = speaker_needs_of_note(book, note)
