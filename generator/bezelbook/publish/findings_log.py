@@ -90,10 +90,10 @@ def _result(finding: Finding, rule: int, places: Sequence[str], why: str) -> dic
 
 def _told(finding: Finding) -> Iterator[str]:
     """The finding as a few sentences."""
-    yield f"{finding.says}."
+    yield f"{finding.says.rstrip('.')}."
     if finding.quotes:
-        yield f"It says: {finding.quotes[0].words}."
-    yield f"The difference: {finding.difference}."
+        yield f"It says: {finding.quotes[0].words.rstrip('.')}."
+    yield f"The difference: {finding.difference.rstrip('.')}."
     yield f"{finding.question} {' / '.join(finding.answers)}."
 
 
