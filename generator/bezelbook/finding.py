@@ -1,6 +1,5 @@
 """What a rule is, what it is handed, and what it says when it finds something."""
 
-import sys
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Generic, Literal, TypeVar
@@ -125,17 +124,6 @@ class Rule(Generic[S]):
     says: str
     scope: type[S]
     check: Callable[[S], Iterable[Finding]]
-
-    @property
-    def group(self) -> str:
-        """The folder it lies in."""
-        return self.check.__module__.split(".")[-2]
-
-    @property
-    def about(self) -> str:
-        """What that folder is about, in its own words."""
-        package = sys.modules.get(self.check.__module__.rpartition(".")[0])
-        return (package.__doc__ or "" if package else "").strip()
 
 
 AnyRule = (

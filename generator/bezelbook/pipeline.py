@@ -8,7 +8,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import Any
 
-from bezelbook.checking import Checked, Kept, check, rules
+from bezelbook.checking import Checked, Kept, check, group_of, rules
 from bezelbook.finding import Finding
 from bezelbook.kinds import KINDS
 from bezelbook.kinds.record import kind_of
@@ -148,7 +148,7 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
 def rule_pages() -> tuple[RulePage, ...]:
     """What there is to tell of every rule, by name."""
     return tuple(
-        RulePage(rule.name, rule.title, rule.says, rule_cases(rule.name), rule.sort, rule.group, rule.about)
+        RulePage(rule.name, rule.title, rule.says, rule_cases(rule.name), rule.sort, *group_of(rule))
         for rule in rules()
     )
 

@@ -89,7 +89,7 @@ def test_the_log_has_the_published_shape(worked_book: Path) -> None:
 def test_its_addresses_are_relative_and_its_places_begin_at_one(worked_book: Path) -> None:
     [run] = log_of(worked_book)["runs"]
     places = [one["locations"][0]["physicalLocation"] for one in run["results"]]
-    assert all(one["artifactLocation"]["uri"].startswith(f"{worked_book.name}/notes/") for one in places)
+    assert all(one["artifactLocation"]["uri"].startswith(f"{worked_book.name}/") for one in places)
     [told] = run["invocations"][0]["toolExecutionNotifications"]
     where = told["locations"][0]["physicalLocation"]
     assert where == {"artifactLocation": {"uri": "kb/a%20b.yaml"}, "region": {"startLine": 1, "startColumn": 1}}

@@ -1,7 +1,4 @@
-"""What the rules found in the exchange format SARIF 2.1.0, for whatever shows findings beside the files they are in.
-
-The field names and their meaning: OASIS, Static Analysis Results Interchange Format 2.1.0, section 3.
-"""
+"""What the rules found in the exchange format SARIF 2.1.0, for whatever shows findings beside the files they are in."""
 
 import hashlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -15,6 +12,7 @@ from bezelbook.publish.knowledge import RulePage
 from bezelbook.publish.shown import shown
 from bezelbook.values.words import Weight
 
+# Names of fields and their meaning: OASIS, Static Analysis Results Interchange Format 2.1.0, section 3.
 LEVELS: Mapping[Weight, str] = {"stop": "error", "look first": "warning", "tidy up": "note"}
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 # How a finding is known again after its lines have moved: by its key, which is made of no line and no note.

@@ -1,11 +1,9 @@
-"""Words that no output may carry: plates, phones, chassis numbers, people, tightening figures, work on restraints.
-
-A name without a title, and a plate that looks like a shop's own word, cannot be told from other words.
-"""
+"""Words that no output may carry: plates, phones, chassis numbers, people, tightening figures, work on restraints."""
 
 import re
 from collections.abc import Iterator
 
+# A name without a title, and a plate that looks like a shop's own word, cannot be told from other words.
 _VIN = r"\b(?=[A-HJ-NPR-Z0-9]*[A-Z])(?=(?:[A-HJ-NPR-Z]*[0-9]){4})[A-HJ-NPR-Z0-9]{17}\b"
 _DATE = r"(?![0-9]{4}-[0-9]{2}-[0-9]{2}\b)"
 _PHONE = (
