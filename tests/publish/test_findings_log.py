@@ -8,7 +8,7 @@ from tests.publish.test_monday_page import FOUND
 
 
 def test_weights_are_levels_and_the_fingerprint_is_of_the_key() -> None:
-    found = [replace(FOUND, weight=weight, key=f"too-much/{weight}") for weight in ("stop", "look first", "tidy up")]  # type: ignore[arg-type]
+    found = [replace(FOUND, weight=weight, key=f"too-much/{weight}") for weight in ("stop", "look first", "tidy up")]
     moved = [replace(one, says="it is worded anew", quotes=()) for one in found]
     results = [findings_log([RULE], some, {}, {})["runs"][0]["results"] for some in (found, moved)]
     assert [one["level"] for one in results[0]] == ["error", "warning", "note"]

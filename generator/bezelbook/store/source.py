@@ -24,6 +24,5 @@ def from_folder(folder: Path, place: str) -> str:
     It is written with `/` on every machine; what lies outside the book is left as it is.
     """
     path, line, column = place.rsplit(":", 2)
-    if not Path(path).is_relative_to(folder):
-        return place
-    return f"{folder.resolve().name}/{Path(path).relative_to(folder).as_posix()}:{line}:{column}"
+    file, home = Path(path).resolve(), folder.resolve()
+    return f"{home.name}/{file.relative_to(home).as_posix()}:{line}:{column}" if file.is_relative_to(home) else place
