@@ -6,7 +6,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import Any
 
-from bezelbook.checking import Checked, Kept, check, rules
+from bezelbook.checking import Checked, Kept, check, group_of, rules
 from bezelbook.counter import Counter
 from bezelbook.finding import Finding
 from bezelbook.kinds import KINDS
@@ -27,7 +27,7 @@ from bezelbook.store.near_miss import nearest
 from bezelbook.store.new_book import write_new_book
 from bezelbook.store.rule_cases import rule_cases
 from bezelbook.store.schema_files import plain_schema_text, schema_texts, stale, write_schemas
-from bezelbook.store.source import source_of
+from bezelbook.store.source import from_folder, source_of
 from bezelbook.store.upgrade import upgrade
 from bezelbook.store.writing import replace
 from bezelbook.values.complaint import Wrong
@@ -126,14 +126,23 @@ def knowledge_of(folder: Path, today: str | None = None) -> Knowledge:
 
 def knowledge(book: Book, today: str | None = None) -> Knowledge:
     """Everything there is to publish of an opened book."""
-    pages = tuple(RulePage(rule.name, rule.title, rule.says, rule_cases(rule.name)) for rule in rules())
     return Knowledge(
         book.base,
-        pages,
+        rule_pages(),
         book.findings,
         tuple(str(complaint) for complaint in book.loaded.complaints),
         today or book.base.newest_day or NO_DAY,
         {kind.name: kind_examples(kind.name) for kind in KINDS.values()},
+        {key: rank.words for key, rank in book.checked.ranks.items()},
+        {one.key: tuple(from_folder(book.folder, place) for place in book.places_of(one)) for one in book.findings},
+    )
+
+
+def rule_pages() -> tuple[RulePage, ...]:
+    """What there is to tell of every rule, by name."""
+    return tuple(
+        RulePage(rule.name, rule.title, rule.says, rule_cases(rule.name), rule.sort, *group_of(rule))
+        for rule in rules()
     )
 
 
@@ -164,9 +173,11 @@ __all__ = [
     "Knowledge",
     "WiringAnswer",
     "every_schema",
+    "from_folder",
     "knowledge",
     "knowledge_of",
     "open_book",
+    "rule_pages",
     "settle",
     "site_files",
     "stale",

@@ -57,6 +57,7 @@ PAGES_OF_ONE = {
     "questions.md",
     "jobs.md",
     "data/book.js",
+    "data/findings.sarif.json",
     *(f"writing/{kind.name.replace('_', '-')}.md" for kind in KINDS.values()),
 }
 

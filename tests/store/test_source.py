@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from bezelbook.store.source import source_of
+from bezelbook.store.source import from_folder, source_of
 
 
 @pytest.fixture
@@ -33,3 +33,9 @@ def test_a_file_that_says_nothing_is_shown_from_its_start(tmp_path: Path) -> Non
     empty.write_bytes(b"")
     for path in (empty, tmp_path / "gone.yaml"):
         assert source_of(str(path), ("name",)) == f"{path}:1:1"
+
+
+def test_a_place_is_told_from_the_folder_of_the_book_wherever_that_lies(tmp_path: Path) -> None:
+    book = tmp_path / "deep" / "kb"
+    assert from_folder(book, f"{book}/notes/a.yaml:3:4") == "kb/notes/a.yaml:3:4"
+    assert from_folder(book, "/elsewhere/a.yaml:3:4") == "/elsewhere/a.yaml:3:4"

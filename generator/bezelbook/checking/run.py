@@ -23,6 +23,12 @@ def rules() -> tuple[AnyRule, ...]:
     return tuple(sorted(found, key=lambda rule: rule.name))
 
 
+def group_of(rule: AnyRule) -> tuple[str, str]:
+    """The folder that a rule lies in, and what that folder is about, in its own words."""
+    package = importlib.import_module(rule.check.__module__.rpartition(".")[0])
+    return package.__name__.rpartition(".")[2], (package.__doc__ or "").strip()
+
+
 def run_rules(book: KnowledgeBase, before: Kept) -> Kept:
     """What every rule finds in every scope of a book, using what was kept for scopes that hold the same records."""
     return {digest: before[digest] if digest in before else run() for digest, run in _runs(book)}

@@ -3,25 +3,27 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from bezelbook.checking.ranking import Rank, in_order, ranks
 from bezelbook.checking.run import Kept, rules, run_rule, run_rules
 from bezelbook.finding import DecisionScope, Finding
 from bezelbook.kinds.decision.record import Decision
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.decided import decided, says_the_same
-from bezelbook.values.words import WEIGHTS
 
 
 @dataclass(frozen=True, slots=True)
 class Checked:
     """What was found, heaviest first, the book as it reads once decisions act, and what to keep for the next time.
 
-    `raised` are the questions of the book as written, by key: what can be decided.
+    `raised` are the questions of the book as written, by key: what can be decided. `ranks` says by key why a finding
+    stands where it stands in the list.
     """
 
     findings: tuple[Finding, ...]
     raised: Mapping[str, Finding]
     book: KnowledgeBase
     kept: Kept
+    ranks: Mapping[str, Rank]
 
 
 def check(book: KnowledgeBase, kept: Kept | None = None) -> Checked:
@@ -49,7 +51,8 @@ def check(book: KnowledgeBase, kept: Kept | None = None) -> Checked:
         if any(_same(finding, left.get(scope.decision.question)) for finding in found):
             told.add(scope.decision.question)
     open_ones = [finding for key, finding in left.items() if key not in told]
-    return Checked(tuple(sorted([*open_ones, *about], key=_order)), raised, reads, {**written, **read})
+    ranked = ranks(reads, [*open_ones, *about])
+    return Checked(in_order([*open_ones, *about], ranked), raised, reads, {**written, **read}, ranked)
 
 
 def _by_key(kept: Kept) -> Mapping[str, Finding]:
@@ -73,7 +76,3 @@ def _about(scope: DecisionScope) -> list[Finding]:
 def _same(about: Finding, clash: Finding | None) -> bool:
     """Whether what is said of a decision quotes all of the clash that it was about, so that one of them is enough."""
     return clash is not None and set(clash.quotes) <= set(about.quotes)
-
-
-def _order(finding: Finding) -> tuple[int, str, str, str, str]:
-    return WEIGHTS.index(finding.weight), finding.vehicle, finding.place, finding.rule, finding.key

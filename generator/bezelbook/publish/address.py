@@ -20,6 +20,7 @@ READING = "reading.md"
 WRITING = "writing.md"
 SHOP = "shop.md"
 LOOSE = "loose-notes.md"
+FINDINGS_LOG = "data/findings.sarif.json"
 BOOK_SCRIPT = "data/book.js"
 # Kinds of record that stand together on one page.
 LISTED = {kind.name: f"{kind.page}.md" for kind in KINDS.values() if kind.page}
@@ -175,6 +176,7 @@ class Links:
             "writing": WRITING,
             "shop": SHOP,
             "loose": LOOSE,
+            "findings_log": FINDINGS_LOG,
             **{path.removesuffix(".md"): path for path in LISTED.values()},
         }
         return {name: self.to(path) for name, path in pages.items()}

@@ -4,18 +4,24 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from bezelbook.finding import Finding
+from bezelbook.finding import Finding, Sort
 from bezelbook.knowledge_base import KnowledgeBase
 
 
 @dataclass(frozen=True, slots=True)
 class RulePage:
-    """What a page tells of a rule: its name, its heading, its one sentence, and its cases as plain data."""
+    """What a page tells of a rule: its name, its heading, its one sentence, and its cases as plain data.
+
+    `group` is the folder it lies in and `about` what that folder is about.
+    """
 
     name: str
     title: str
     says: str
     cases: tuple[Mapping[str, Any], ...]
+    sort: Sort = "conflict"
+    group: str = "book"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +29,8 @@ class Knowledge:
     """A checked book. `left_out` holds the complaints about unreadable files, each as one line for a person.
 
     `examples` has for each kind, by its name, the name and the text of every file that shows how to write one.
+    `why` says of each finding, by its key, why it stands where it stands in the list, and `places` where its quotes
+    stand, each as path:line:column with a path that begins with the name of the book's folder.
     `today` is the book's own date, that of its newest note unless another was given; no page holds any other.
     """
 
@@ -32,3 +40,5 @@ class Knowledge:
     left_out: tuple[str, ...]
     today: str
     examples: Mapping[str, tuple[tuple[str, str], ...]] = field(default_factory=dict)
+    why: Mapping[str, str] = field(default_factory=dict)
+    places: Mapping[str, tuple[str, ...]] = field(default_factory=dict)

@@ -38,6 +38,7 @@ def check_links(files: Sequence[SiteFile]) -> None:
     """Raise BrokenLinksError naming each link that leads nowhere or off the site, and each id that is there twice."""
     pages = {path: _Page(body) for path, body in bodies(files).items()}
     built_pages = {built(path): page for path, page in pages.items()}
+    built_pages |= {file.path: _Page("") for file in files if file.path.endswith(".json")}
     faults = [fault for path, page in pages.items() for fault in _faults(path, page, built_pages)]
     if faults:
         raise BrokenLinksError("; ".join(faults))

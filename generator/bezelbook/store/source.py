@@ -16,3 +16,13 @@ def source_of(path: str, field: tuple[str | int, ...]) -> str:
         if place:
             return f"{path}:{place.line}:{place.column}"
     return f"{path}:1:1"
+
+
+def from_folder(folder: Path, place: str) -> str:
+    """A `path:line:column` of a book, its path from the folder that the book lies in, wherever that is.
+
+    It is written with `/` on every machine; what lies outside the book is left as it is.
+    """
+    path, line, column = place.rsplit(":", 2)
+    file, home = Path(path).resolve(), folder.resolve()
+    return f"{home.name}/{file.relative_to(home).as_posix()}:{line}:{column}" if file.is_relative_to(home) else place

@@ -7,16 +7,18 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import common_values
+from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.evidence import ANY_CUT, UNCUT, Standing, evidence_at, standing_of
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import Needs, needs_of_note
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
-from bezelbook.values.listed import listed
 from bezelbook.values.span import NOTHING, Span
 from bezelbook.values.words import NINTHS, STRONG, Ninth
 
+# More than these nobody reads aloud.
+MOST = 5
 ANSWERS = ("the mount", "the build", "what was cut", "where the loom was", "one of them is wrong", "go and look")
 
 
@@ -99,15 +101,18 @@ def _state(no: _Tried) -> str:
 
 def _finding(scope: PlaceScope, yes: _Tried, no: _Tried, key: str) -> Finding:
     both_strong = yes.note.sure in STRONG and no.note.sure in STRONG
-    proposals = tuple(_proposals(yes, no))
+    vehicle = scope.book.vehicles[scope.vehicle]
+    why = explained(scope.book, vehicle, scope.place, yes.note, no.note)[: MOST - 1]
+    wrong = Proposal("one is wrong", "one of the two is wrong: offer the deeper one up again")
+    proposals = (*(one.proposal for one in why), wrong)
     return Finding(
         rule=RULE.name,
         key=key,
         weight="stop" if both_strong else "look first",
         says=_says(yes, no),
         quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),
-        difference=proposals[0].words if proposals else "nothing on record differs",
-        proposals=proposals or (Proposal("one is wrong", "one of the two is wrong: offer the deeper one up again"),),
+        difference=proposals[0].words if why else "nothing on record differs",
+        proposals=proposals,
         loss=TOO_DEEP,
         question="Both of these cannot be true. What differs?",
         answers=ANSWERS,
@@ -120,42 +125,6 @@ def _says(yes: _Tried, no: _Tried) -> str:
     if yes.needs.key == no.needs.key:
         return "one and the same thing is said to go in and not to go in, for want of depth"
     return "something deeper is said to go in where something shallower did not, for want of depth"
-
-
-def _unsaid(ids: list[str], what: str) -> str:
-    return f"{listed(ids)} {'does' if len(ids) == 1 else 'do'} not say {what}"
-
-
-def _proposals(yes: _Tried, no: _Tried) -> Iterator[Proposal]:
-    """What would make both true, the likeliest first: whatever one of them left blank or nobody can compare."""
-    both = (yes, no)
-    unsaid = [one.note.id for one in both if one.note.mounts is None]
-    if unsaid:
-        yield Proposal("mount", f"the mount: {_unsaid(unsaid, 'which was used')}")
-    if yes.state.stack != no.state.stack:
-        strange = [words for one in both if one.state.stack for words in one.state.stack.strange]
-        for words in strange:
-            yield Proposal("mount", f'the mount: nobody has written how far "{words}" holds a thing out')
-    split = [one.note.id for one in both if len(one.state.builds) > 1]
-    if split:
-        yield Proposal("build", f"the build: {_unsaid(split, 'which the car was')}")
-    if yes.note.cut is None:
-        yield Proposal("cut", f"a cut: {_unsaid([yes.note.id], 'whether anything was cut')}")
-    yield from _moved(yes.note, no.note)
-    weak = [f"{one.note.id} was only {one.note.sure}" for one in both if one.note.sure not in STRONG]
-    if weak:
-        yield Proposal("how sure", f"how sure: {listed(weak)}")
-
-
-def _moved(yes: Tried, no: Tried) -> Iterator[Proposal]:
-    """The loom and the plugs, where a blank may have given the yes more room."""
-    looms = [note.id for note in (yes, no) if note.loom is None]
-    if looms and yes.loom != "behind" and no.loom != "aside":
-        yield Proposal("loom", f"the loom: {_unsaid(looms, 'where it went')}")
-    plugs = [note.id for note in (yes, no) if note.plugs is None]
-    fitted = yes.plugs is None and yes.sure == "fitted"  # which takes the plugs along
-    if plugs and not fitted and yes.plugs != "on" and no.plugs != "off":
-        yield Proposal("plugs", f"the plugs: {_unsaid(plugs, 'whether they were on')}")
 
 
 RULE = Rule("depth-ladder-reversed", "Deeper goes in, shallower does not", "conflict", __doc__ or "", PlaceScope, check)

@@ -1,0 +1,134 @@
+"""Whether two notes are of two sorts of car: the vehicle's splits, and changes that the book has no split for."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Tried
+from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
+from bezelbook.reasoning.builds import bearing_axes, known_splits
+from bezelbook.reasoning.differing.axes import SPLIT_AXES
+from bezelbook.reasoning.differing.case import Case, Said
+from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.siding import claims, weight
+from bezelbook.values.words import Axis
+
+REAR = frozenset({"rear door", "rear quarter", "parcel shelf", "load bay side", "wheel well"})
+SOUND = frozenset({"amplifier", "amplifier_is", "amplifier_where", "speakers_counted"})
+# A split that says what it bears on, and does not name this, is hardly ever wrong about it.
+BEARS_ELSEWHERE = Fraction(1, 10)
+# Two sorts of car differ at a place as often as not, and then as often the one way round as the other.
+MATTERS = Fraction(1, 4)
+SELDOM = Fraction(1, 4)
+FAR_APART = 50 * 1_000_000
+BEYOND = Fraction(1, 10)
+SEAT = "look from the seat at both cars for what tells them apart"
+
+
+def other_cars(case: Case) -> Iterator[Explanation]:
+    """Each split on which the two may be of different values, then changes that no split of the book has."""
+    if case.vehicle is None:
+        return
+    told: set[Axis] = set()
+    bearing = bearing_axes(case.vehicle, case.place, subject_of(case.notes[0]))
+    for name, split in case.vehicle.splits.items():
+        axis = SPLIT_AXES.get(split.differs_in or "build", "build")
+        found = _by_split(case, case.vehicle, name, split, axis, _bears(case, axis, named=name in bearing))
+        if found is not None:
+            told |= {axis} if name in bearing else set()
+            yield found
+    yield from _unwritten(case, told)
+
+
+def subject_of(note: AnyNote) -> Subject:
+    """What a note is about, as far as splits bear on it."""
+    if isinstance(note, Tried | Measured):
+        return "room"
+    if isinstance(note, Metered):
+        return "circuits"
+    return "amplifier" if SOUND & claims(note).keys() else "plug"
+
+
+def split_said(vehicle: Vehicle, name: str) -> Said:
+    """What a note says on one split, a model year counted where it implies a value."""
+
+    def said(note: AnyNote) -> str | None:
+        return None if isinstance(note, Bench) else known_splits(vehicle, note.splits, note.year).get(name)
+
+    return said
+
+
+def year_said(note: AnyNote) -> str | None:
+    """The model year of a note's car in words."""
+    return None if isinstance(note, Bench) or note.year is None else f"model year {note.year}"
+
+
+def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis, bears: Fraction) -> Explanation | None:
+    def explains(first: str, second: str) -> Fraction:
+        built = all(_in_its_years(split, value, note) for value, note in zip((first, second), case.notes, strict=True))
+        matters = bears * _matters(case, split_said(vehicle, name), first, second)
+        return matters if built and first != second else Fraction(0)
+
+    words = name.replace("-", " ")
+    return case.unequal(axis, split_said(vehicle, name), tuple(split.values), explains, words)
+
+
+def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
+    """How far a split bears on what the two notes are about; which sound a car has seldom changes its room."""
+    if not named:
+        return BEARS_ELSEWHERE
+    return SELDOM if axis == "package" and subject_of(case.notes[0]) == "room" else Fraction(1)
+
+
+def _matters(case: Case, said: Said, first: str, second: str) -> Fraction:
+    """How likely two sorts of car differ so: one in four, until the place's other notes bear it out or do not."""
+    within = max(BEYOND, 1 - Fraction(case.wanted, FAR_APART)) if case.clash.size else Fraction(1)
+    return within if weight(case.others, said, first, second) > Fraction(1, 2) else within * MATTERS
+
+
+def _in_its_years(split: Split, value: str, note: AnyNote) -> bool:
+    years = split.values[value].years if value in split.values else ()
+    return isinstance(note, Bench) or note.year is None or not years or note.year in years
+
+
+def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
+    """A difference between cars that the book does not know yet; what would have to be looked at goes with it."""
+    years = [year_said(note) for note in case.notes]
+    if "build" not in told:
+        yield Explanation(
+            "build", f"a change in the run that the book has no split for: {_years(case)}; {SEAT}", _run(case)
+        )
+    about = claims(case.notes[0]).keys()
+    kind = case.vehicle.places[case.place].kind if case.vehicle and case.place in case.vehicle.places else ""
+    if "package" not in told and (SOUND & about or isinstance(case.notes[0], Metered)):
+        words = (
+            "the package, for which the book has no split: count the speakers of both cars and look for an amplifier"
+        )
+        yield Explanation("package", words, Fraction(1, 6))
+    if "body" not in told and kind in REAR:
+        yield Explanation(
+            "body", "the body, for which the book has no split: look at the doors and the roof", _least(years)
+        )
+
+
+def _run(case: Case) -> Fraction:
+    """A change between two model years is likelier than within one; other notes here may bear it out."""
+    first, second = (year_said(note) for note in case.notes)
+    if first is None or second is None:
+        return Fraction(1, 32 if first == second else 16)
+    if first == second:
+        return Fraction(1, 20)
+    return Fraction(1, 4) * weight(case.others, year_said, first, second)
+
+
+def _least(years: list[str | None]) -> Fraction:
+    return Fraction(1, 8) if None in years else Fraction(1, 10)
+
+
+def _years(case: Case) -> str:
+    """What is said of the two years, in a few words."""
+    said = [(note.id, year_said(note)) for note in case.notes]
+    blank = [id_ for id_, year in said if year is None]
+    if len(blank) == len(said):
+        return "neither says its model year"
+    known = [f"{id_} is of {year}" for id_, year in said if year is not None]
+    return " and ".join([*known, *(f"{id_} does not say" for id_ in blank)])

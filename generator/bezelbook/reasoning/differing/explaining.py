@@ -1,0 +1,68 @@
+"""Everything that would make two notes both true, the likeliest first, each with what speaks for it."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from bezelbook.kinds.note.record import AnyNote, Tried
+from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.differing.arithmetic import slipped
+from bezelbook.reasoning.differing.cars import other_cars
+from bezelbook.reasoning.differing.case import Case, case_of
+from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.held_out import held_out
+from bezelbook.reasoning.differing.read_how import read_how
+from bezelbook.reasoning.differing.roomier import moved
+from bezelbook.values.listed import listed
+from bezelbook.values.words import AXES, STRONG, Axis
+
+
+def explained(
+    book: KnowledgeBase,
+    vehicle: Vehicle | None,
+    place: str,
+    first: AnyNote,
+    second: AnyNote,
+    among: Sequence[Axis] = AXES,
+) -> tuple[Explanation, ...]:
+    """What would make both notes true, weighed by the book itself, the likeliest first.
+
+    An axis drops out where both say the same on it, and where the difference would move the answer the wrong way.
+    The weights are exact; equal ones keep the order of the closed list of axes. Empty when nothing explains it.
+    """
+    case = case_of(book, vehicle, place, first, second)
+    found = {one.words: one for one in _everything(case) if one.axis in among and one.weight > 0}
+    return tuple(sorted(found.values(), key=lambda one: (-one.weight, AXES.index(one.axis), one.words)))
+
+
+def _everything(case: Case) -> Iterator[Explanation]:
+    yield from slipped(case)
+    yield from moved(case)
+    mount = held_out(case)
+    if mount is not None:
+        yield mount
+    yield from other_cars(case)
+    yield from read_how(case)
+    yield from _side(case)
+    yield from _how_sure(case)
+
+
+def _side(case: Case) -> Iterator[Explanation]:
+    """The other side: likely where a note speaks of a driver or of the other side, else hardly."""
+    vehicle = case.vehicle
+    place = vehicle.places.get(case.place) if vehicle else None
+    if vehicle is None or place is None or place.other_side is None:
+        return
+    words = " ".join(str(note.words or "") for note in case.notes).casefold()
+    other = {"left": "right", "right": "left"}.get(place.side, "")
+    spoken = [word for word in ("driver", "passenger", other) if word and word in words.split()]
+    more = f"{spoken[0]} is spoken of" if spoken else "was one of them seen on the other side?"
+    yield Explanation("side", f"the side: {more}", Fraction(1, 2) if spoken else Fraction(1, 10))
+
+
+def _how_sure(case: Case) -> Iterator[Explanation]:
+    weak = [
+        f"{note.id} was only {note.sure}" for note in case.notes if isinstance(note, Tried) and note.sure not in STRONG
+    ]
+    if weak:
+        yield Explanation("how sure", f"how sure: {listed(weak)}", Fraction(len(weak), 4))

@@ -1,0 +1,32 @@
+"""How often each value of an axis is said where it is said at all, and whether a blank is unlike its author."""
+
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
+from fractions import Fraction
+
+from bezelbook.kinds.note.record import AnyNote
+
+Said = Callable[[AnyNote], str | None]
+# So many other notes of one author have to say it before a blank is unlike them.
+A_HABIT = 2
+
+
+def shares(notes: Sequence[AnyNote], said: Said, values: Sequence[str]) -> Mapping[str, Fraction]:
+    """The share of each of these values among the notes that say one, each counted once more than it was seen."""
+    counted = Counter(value for note in notes if (value := said(note)) in values)
+    total = sum(counted.values()) + len(values)
+    return {value: Fraction(counted[value] + 1, total) for value in values}
+
+
+def chance(note: AnyNote, said: Said, usual: Mapping[str, Fraction]) -> Mapping[str, Fraction]:
+    """How likely each value is for one note: certain where it says, else as usual."""
+    has = said(note)
+    return usual if has is None else {value: Fraction(value == has) for value in (*usual, has)}
+
+
+def unlike_its_author(notes: Sequence[AnyNote], note: AnyNote, said: Said) -> bool:
+    """Whether a note leaves blank what every other note of its author says."""
+    if said(note) is not None or note.author is None:
+        return False
+    others = [said(one) for one in notes if one.author == note.author and one.id != note.id]
+    return len(others) >= A_HABIT and None not in others

@@ -1,0 +1,114 @@
+"""Two sorts of car explain a clash where the other notes bear it out; a change no split has is told with its look."""
+
+from fractions import Fraction
+from typing import Any
+
+from bezelbook.reasoning.differing.cars import other_cars, split_said, subject_of, year_said
+from bezelbook.reasoning.differing.case import case_of
+from tests.reasoning import making
+from tests.reasoning.differing.a_clash import axes, no, note, why, yes
+
+SPLIT = {"build": making.split("early", "late")}
+BENCH = making.record("notes", "b", {"form": "bench", "part": "p"})
+
+
+def weight_of(found: tuple[Any, ...], axis: str) -> Fraction:
+    return next((one.weight for one in found if one.axis == axis), Fraction(0))
+
+
+def test_a_split_that_differs_is_likelier_than_one_left_blank() -> None:
+    car = making.vehicle(splits=SPLIT)
+    said = why(yes(splits={"build": "late"}), no(splits={"build": "early"}), car)
+    blank = why(yes(), no(splits={"build": "early"}), car)
+    assert weight_of(said, "build") > weight_of(blank, "build") > 0
+    assert next(one.words for one in said if one.axis == "build") == "the build: late in yes, early in no"
+
+
+def test_both_of_one_value_leaves_a_change_in_the_run() -> None:
+    same = why(yes(splits={"build": "late"}), no(splits={"build": "late"}), making.vehicle(splits=SPLIT))
+    assert [one.words for one in same] == [
+        (
+            "a change in the run that the book has no split for: neither says its model year; "
+            "look from the seat at both cars for what tells them apart"
+        )
+    ]
+
+
+def test_other_notes_of_the_place_bear_a_split_out_or_speak_against_it() -> None:
+    """A deep one went into another late car: the late ones have the room. Or into an early one: they have not."""
+    car = making.vehicle(splits=SPLIT)
+    first, second = yes(splits={"build": "late"}), no(splits={"build": "early"})
+    plain = weight_of(why(first, second, car), "build")
+    for build, more in (("late", True), ("early", False)):
+        other = making.tried("other", what="deep", sure="dry-fitted", splits={"build": build})
+        found = why(first, second, car, other)
+        assert (weight_of(found, "build") > plain) == more
+        [told] = [one.because for one in found if one.axis == "build"]
+        assert told == (f"the other notes here are {'for' if more else 'against'} it",)
+
+
+def test_a_split_that_bears_on_another_place_hardly_explains_it() -> None:
+    elsewhere = making.vehicle(splits={"build": making.split("early", "late", bears_on={"places": ["boot"]})})
+    found = why(yes(), no(splits={"build": "early"}), elsewhere)
+    assert weight_of(found, "build") < weight_of(
+        why(yes(), no(splits={"build": "early"}), making.vehicle(splits=SPLIT)), "build"
+    )
+
+
+def test_which_sound_a_car_has_seldom_changes_its_room() -> None:
+    sound = making.vehicle(splits={"sound": making.split("base", "upgraded", differs_in="audio")})
+    assert weight_of(why(yes(), no(), sound), "package") < weight_of(
+        why(yes(), no(), making.vehicle(splits=SPLIT)), "build"
+    )
+
+
+def test_years_that_differ_are_a_likelier_change_than_years_that_do_not() -> None:
+    weights = [weight_of(why(yes(year=2), no(year=year)), "build") for year in (4, None, 2)]
+    assert weights == sorted(weights, reverse=True)
+    assert weights[2] > 0
+    [apart] = why(yes(year=2), no(year=4))
+    assert "yes is of model year 2 and no is of model year 4" in apart.words
+    assert "no is of model year 4 and yes does not say" not in apart.words
+
+
+def test_a_value_that_was_not_built_in_a_notes_year_is_not_proposed() -> None:
+    split = {"build": {"values": {"early": {"years": [1, 2]}, "mid": {"years": [2, 3]}, "late": {"years": [3, 4]}}}}
+    car = making.vehicle(splits=split)
+    found = why(yes(year=2), no(splits={"build": "late"}), car)
+    assert weight_of(found, "build") > 0
+    assert "build" in axes(why(yes(splits={"build": "strange"}), no(), car))
+
+
+def test_an_amplifier_may_turn_on_a_package_that_the_book_does_not_know_and_a_rear_place_on_the_body() -> None:
+    there, gone = note("yes", "seen", amplifier="there"), note("no", "seen", amplifier="not there")
+    assert "package" in axes(why(there, gone))
+    packed = making.vehicle(splits={"sound": making.split("base", "upgraded", differs_in="audio")})
+    assert axes(why(there, gone, packed)).count("package") == 1
+    rear = making.vehicle(places={making.HOLE: {"kind": "rear quarter", "side": "left"}})
+    assert "body" in axes(why(yes(), no(), rear))
+    dated = {one.axis: one.weight for one in why(yes(year=1), no(year=1), rear)}
+    assert dated["body"] < {one.axis: one.weight for one in why(yes(), no(), rear)}["body"]
+    bodied = making.vehicle(
+        splits={"body": making.split("van", "cab", differs_in="body")},
+        places={making.HOLE: {"kind": "rear quarter", "side": "left"}},
+    )
+    assert axes(why(yes(), no(), bodied)).count("body") == 1
+
+
+def test_what_a_note_is_about() -> None:
+    metered = note("m", "metered", plug="p", cavities=[{"cavity": 1, "carries": "constant"}])
+    assert [subject_of(one) for one in (making.tried(), metered, note("s", "seen", plug="p"))] == [
+        "room",
+        "circuits",
+        "plug",
+    ]
+    assert subject_of(note("s", "seen", amplifier="there")) == "amplifier"
+    assert year_said(BENCH) is None
+    assert split_said(making.vehicle(splits=SPLIT), "build")(BENCH) is None
+
+
+def test_notes_of_the_bench_are_of_no_car() -> None:
+    book = making.book(making.vehicle(splits=SPLIT), BENCH)
+    case = case_of(book, book.vehicles[making.CAR], making.HOLE, BENCH, BENCH)
+    assert {one.axis for one in other_cars(case)} == {"build"}
+    assert list(other_cars(case_of(book, None, making.HOLE, BENCH, BENCH))) == []

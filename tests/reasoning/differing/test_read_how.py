@@ -1,0 +1,83 @@
+"""Readings differ by their face, their tool, or the side from which cavities were counted."""
+
+from typing import Any
+
+import pytest
+
+from bezelbook.kinds.note.record import AnyNote
+from bezelbook.reasoning.differing.explanation import Explanation
+from tests.reasoning import making
+from tests.reasoning.differing.a_clash import axes, note, why, yes
+
+HERE = [{"vehicle": making.CAR, "place": making.HOLE}]
+KIT = making.mount("deep-kit", proud="18 ± 0.5 mm caliper", made_for=HERE)
+
+
+def read(name: str, text: str, **said: Any) -> AnyNote:
+    return making.measured(name, making.reading("depth", text, **said))
+
+
+def of(found: tuple[Explanation, ...], axis: str) -> Explanation:
+    return next(one for one in found if one.axis == axis)
+
+
+def test_two_faces_or_a_blank_one_may_explain_a_depth() -> None:
+    """Trade 5.1: 205 from the sub-dash, 223 from the face of the bezel."""
+    face, bezel = read("a", "205 ± 2 mm"), read("b", "223 ± 2 mm", datum="finished bezel face")
+    assert of(why(face, bezel), "datum").words == "the face: sub-dash face in a, finished bezel face in b"
+    blank = why(face, read("b", "223 ± 2 mm", datum=None))
+    assert of(blank, "datum").words == "the face: b does not say from which face"
+    assert of(why(face, bezel), "datum").weight > of(blank, "datum").weight
+    assert of(why(face, read("b", "290 ± 2 mm", datum=None)), "datum").weight < of(blank, "datum").weight
+    assert "datum" not in axes(why(face, read("b", "223 ± 2 mm")))
+
+
+def test_a_difference_that_is_just_a_kits_depth_is_the_face() -> None:
+    found = why(read("a", "205 ± 2 mm"), read("b", "223 ± 2 mm", datum=None), KIT)
+    assert found[0].words.endswith("from which face; the difference is just what deep-kit is deep")
+    unknown = making.mount("who-knows", proud=None, made_for=HERE)
+    assert (
+        "who-knows" not in of(why(read("a", "205 ± 2 mm"), read("b", "223 ± 2 mm", datum=None), unknown), "datum").words
+    )
+
+
+def test_beside_a_thing_that_went_in_only_the_reading_has_a_face() -> None:
+    assert of(why(yes(), read("m", "150 ± 2 mm", datum=None)), "datum").words == "the face: m does not say"
+    bezel = read("m", "150 ± 2 mm", datum="finished bezel face")
+    assert of(why(yes(), bezel), "datum").words == "the face: m was read from the finished bezel face"
+    tape = making.measured("m", making.reading("depth", "150 ± 2 mm", tool="tape"))
+    assert of(why(yes(), tape), "tool").words == "the tool: m was read with tape"
+
+
+@pytest.mark.parametrize(
+    ("tools", "told"),
+    [(("tape", "caliper"), True), (("caliper", "caliper"), False), (("tape", "tape"), False), ((None, None), True)],
+)
+def test_a_rough_tool_explains_a_little(tools: tuple[str | None, str | None], *, told: bool) -> None:
+    first, second = (
+        making.measured(name, making.reading("depth", text, tool=tool))
+        for name, text, tool in zip("ab", ("150 ± 1 mm", "156 ± 1 mm"), tools, strict=True)
+    )
+    assert ("tool" in axes(why(first, second))) == told
+
+
+def test_a_list_that_is_the_mirror_image_was_counted_from_the_other_side() -> None:
+    plug = making.record(
+        "connectors", "grey", {"name": "grey", "shell": "two-row block", "rows": 2, "columns": 3, "cavities": 6}
+    )
+
+    def counted(name: str, carries: dict[int, str], **said: Any) -> AnyNote:
+        return note(
+            name, "metered", plug="grey", cavities=[{"cavity": n, "carries": c} for n, c in carries.items()], **said
+        )
+
+    face = counted("a", {1: "constant", 3: "ground"}, view="mating face")
+    turned = counted("b", {1: "ground", 3: "constant"})
+    [view] = [one for one in why(face, turned, plug) if one.axis == "view"]
+    assert view.words.startswith("the view: b does not say from which side")
+    assert view.words.endswith("the one list is the mirror image of the other")
+    other = counted("b", {1: "ground", 3: "dimmer"})
+    assert of(why(face, other, plug), "view").weight < view.weight
+    assert of(why(face, turned), "view").weight < view.weight
+    assert "view" not in axes(why(face, counted("b", {1: "ground"}, view="mating face"), plug))
+    assert "view" not in axes(why(face, note("s", "seen", plug="white"), plug))
