@@ -6,6 +6,7 @@ from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.ladder import Rung, leave_it_open, reversed_pairs
 from bezelbook.reasoning.clashes.telling import OPENING_AXES, blanks_of
 from bezelbook.reasoning.losses import TOO_DEEP
+from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
 
 
@@ -13,13 +14,21 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding for a place: the first pair that can only both be true by something nobody wrote down."""
     car = scope.book.vehicles[scope.vehicle]
     for yes, no in reversed_pairs(scope.book, car, scope.place):
-        if leave_it_open(scope.book, car, scope.place, yes, no) and blanks_of(car, (yes.note, no.note), OPENING_AXES):
-            yield _finding(scope, yes, no)
+        blanks = (*_strange(yes), *_strange(no), *blanks_of(car, (yes.note, no.note), OPENING_AXES))
+        if blanks and leave_it_open(scope.book, car, scope.place, yes, no):
+            yield _finding(scope, yes, no, blanks)
             return
 
 
-def _finding(scope: PlaceScope, yes: Rung, no: Rung) -> Finding:
-    proposals = blanks_of(scope.book.vehicles[scope.vehicle], (yes.note, no.note), OPENING_AXES)
+def _strange(one: Rung) -> tuple[Proposal, ...]:
+    """A mount in words that no record has may have held it out any way."""
+    words = one.state.stack.strange if one.state.stack else ()
+    return tuple(
+        Proposal("mount", f'the mount: nobody has written how far "{mount}" holds a thing out') for mount in words
+    )
+
+
+def _finding(scope: PlaceScope, yes: Rung, no: Rung, proposals: tuple[Proposal, ...]) -> Finding:
     return Finding(
         rule=RULE.name,
         key="/".join((RULE.name, scope.vehicle, scope.place, "depth")),
