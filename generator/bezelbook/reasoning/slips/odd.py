@@ -6,7 +6,7 @@ from bezelbook.kinds.note.record import Bench, Measured, Tried
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.slip import slips
 from bezelbook.reasoning.slips.repairs import repairs
-from bezelbook.reasoning.slips.usual import Path, limited
+from bezelbook.reasoning.slips.usual import Path, limited, on_the_bench
 from bezelbook.values.quantity import Quantity
 
 
@@ -31,9 +31,10 @@ def odd_numbers(record: Record) -> tuple[Odd, ...]:
         return ()
     room = _of_the_room(record)
     seen = {odd.path for odd in room}
+    numbers = on_the_bench(record) if isinstance(record, Bench) else limited(record)
     rest = [
         Odd(path, field, size.typed, usual.words, repairs(size, usual.low, usual.high))
-        for path, field, size, usual in limited(record)
+        for path, field, size, usual in numbers
         if path not in seen and not usual.low <= size.base <= usual.high
     ]
     return (*room, *rest)

@@ -11,6 +11,7 @@ from bezelbook.kinds.amplifier.record import Amplifier, Gives
 from bezelbook.kinds.head_unit.record import HeadUnit, SideScrew
 from bezelbook.kinds.mount.record import Mount, Presents
 from bezelbook.kinds.note.fitting import LoadResistor, Took
+from bezelbook.kinds.note.record import Bench
 from bezelbook.kinds.note.speaker_place import FactorySpeaker
 from bezelbook.kinds.note.state import Sizes
 from bezelbook.kinds.pieces import HolePattern, Screws
@@ -101,6 +102,21 @@ LIMITS: dict[type[BaseModel], dict[str, Usual]] = {
     Gives: {"volts": SUPPLY},
     Sizes: {"basket_short": HOLE, "bolt_circle": CIRCLE},
 }
+
+
+OF_PARTS = {
+    name: usual
+    for model in (Fastener, Foam, Mount, Speaker, HeadUnit)
+    for name, usual in LIMITS[model].items()
+    if name not in ("length", "width")  # which mean something else from part to part
+}
+
+
+def on_the_bench(note: Bench) -> Iterator[tuple[Path, str, Quantity, Usual]]:
+    """Every reading of a bench note whose field has limits, whatever part it is of."""
+    for index, reading in enumerate(note.readings):
+        if reading.of in OF_PARTS:
+            yield ("readings", index, "reads"), reading.of.replace("_", " "), reading.reads, OF_PARTS[reading.of]
 
 
 def limited(record: BaseModel, path: Path = ()) -> Iterator[tuple[Path, str, Quantity, Usual]]:
