@@ -87,7 +87,6 @@ LIMITS: dict[type[BaseModel], dict[str, Usual]] = {
         "inner_short": HOLE,
         "tabs_in": HOLE,
         "tabs_out": HOLE,
-        "thickness": SPACER,
         "longest_screw": SCREW,
     },
     Presents: {"width": WIDE, "height": HIGH, "nose_width": WIDE, "nose_height": HIGH},
@@ -121,6 +120,9 @@ def on_the_bench(note: Bench) -> Iterator[tuple[Path, str, Quantity, Usual]]:
 
 def limited(record: BaseModel, path: Path = ()) -> Iterator[tuple[Path, str, Quantity, Usual]]:
     """Every number in a record that has limits: where it stands, its name in words, what it says, what is usual."""
+    # A kit or a plate may be as thin as its sheet; a ring that thin would be none.
+    if isinstance(record, Mount) and record.mount_kind == "spacer" and record.thickness is not None:
+        yield (*path, "thickness"), "thickness", record.thickness, SPACER
     limits = {name: usual for model, of in LIMITS.items() if isinstance(record, model) for name, usual in of.items()}
     for name in type(record).model_fields:
         value = getattr(record, name)
