@@ -31,7 +31,7 @@ def _strange(one: Rung) -> tuple[Proposal, ...]:
 def _finding(scope: PlaceScope, yes: Rung, no: Rung, proposals: tuple[Proposal, ...]) -> Finding:
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, "depth")),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/depth",
         weight="look first",
         says="a strong note has something deeper in than another could get in, and leaves open how",
         quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),

@@ -26,7 +26,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
     proposals = proposals_of(car, clash.first, axes)
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, clash.state, clash.first.size)),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="stop",
         says="one and the same thing is said to go in and not to go in",
         quotes=tuple(Quote(note.id, quote(scope.book, note), path_of(note)) for note in quoted(clash)),

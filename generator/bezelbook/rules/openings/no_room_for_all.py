@@ -25,7 +25,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
     proposals = proposals_of(scope.book.vehicles[scope.vehicle], clash.first, OPENING_AXES)
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, clash.state, clash.first.size)),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="stop",
         says=says_of(clash.first),
         quotes=tuple(Quote(note.id, quote(scope.book, note), path_of(note)) for note in quoted(clash)),

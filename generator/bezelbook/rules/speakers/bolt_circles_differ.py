@@ -31,7 +31,7 @@ def _finding(scope: PlaceScope, state: str, found: list[Apart]) -> Finding:
     proposals = (*what_differs(scope.book.vehicles[scope.vehicle], one.note, other.note, SPEAKER_AXES)[:4], wrong)
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, state, "bolt circle")),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{state}/bolt circle",
         weight="look first",
         says="no one bolt circle makes both of these notes true",
         quotes=tuple(

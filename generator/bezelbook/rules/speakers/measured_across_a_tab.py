@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from bezelbook.finding import Finding, PlaceScope, Quote, Rule
-from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.at_place import clashes_at
+from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.telling import loss_of, quoted, slip_path
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
@@ -21,7 +21,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
     slip = clash.first.explained
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, clash.state, clash.first.size)),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="look first",
         says=f"two notes of one hole differ as the tabs do: {slip.meant}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), slip_path(clash, note)) for note in quoted(clash)),
