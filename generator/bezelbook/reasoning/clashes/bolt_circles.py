@@ -86,22 +86,21 @@ def _apart(one: Span, other: Span) -> bool:
 def _circles(book: KnowledgeBase, vehicle: str, place: str) -> Iterator[Circle]:
     for one in evidence_at(book, book.vehicles[vehicle], place).standing:
         if one.stack is not None and not one.stack.mounts:
-            yield from _read(book, one) if isinstance(one.note, Measured) else _screwed(book, one)
+            yield from _read(book, one.note, one) if isinstance(one.note, Measured) else _screwed(book, one)
 
 
-def _read(book: KnowledgeBase, one: SpeakerStanding) -> Iterator[Circle]:
-    assert isinstance(one.note, Measured)
-    holes = one.note.bolt_holes
+def _read(book: KnowledgeBase, note: Measured, one: SpeakerStanding) -> Iterator[Circle]:
+    holes = note.bolt_holes
     count = holes.count if holes else None
-    for index, reading in enumerate(one.note.readings):
+    for index, reading in enumerate(note.readings):
         if reading.tool == "eye":
             continue
         span, path = reading_span(book.shop.tools, reading), ("readings", index, "reads")
         if reading.of == "bolt circle":
-            yield Circle(one.note, path, reading.reads.typed, span, count, one.builds)
+            yield Circle(note, path, reading.reads.typed, span, count, one.builds)
         if reading.of == "hole spacing" and count and count > 2:
             ends = Span(circle_of(span.low or 0, count)[0], circle_of(span.high or 0, count)[1])
-            yield Circle(one.note, path, reading.reads.typed, ends, count, one.builds, spacing=True)
+            yield Circle(note, path, reading.reads.typed, ends, count, one.builds, spacing=True)
 
 
 def _screwed(book: KnowledgeBase, one: SpeakerStanding) -> Iterator[Circle]:

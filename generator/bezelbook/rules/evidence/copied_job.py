@@ -31,12 +31,11 @@ def _found(scope: PlaceScope) -> list[Tried]:
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
-        says=f"these notes have one job tag and say the same, so that they count as one witness{more}",
+        says="these notes have one job tag and say the same, so that they count as one witness",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("job",)) for note in found[:MOST_QUOTES]),
         difference="one job or two",
         proposals=(Proposal("which thing", "one job, told twice: it counts once"),),

@@ -10,6 +10,7 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
+from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
 
@@ -34,12 +35,11 @@ SPOKEN = re.compile(r"(?i)\b(?:driver|passenger)(?:'s)?[- ](?:side|door)\b")
 
 
 def _finding(scope: PlaceScope, found: list[Tried | Measured | Seen]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"{len(found)} of the notes here name a side by who sits there, and the wheel may be on either side{more}",
+        says=f"a side is named by who sits there, and the wheel may be on either side, in {counted(found)}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("words",)) for note in found[:MOST_QUOTES]),
         difference="the hand",
         proposals=(Proposal("hand", "the hand: on which side the wheel was"),),

@@ -8,6 +8,7 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
+from bezelbook.values.listed import listed
 from bezelbook.values.words import STRONG
 
 MOST_QUOTES = 3
@@ -29,12 +30,11 @@ def _found(scope: PlaceScope) -> list[Tried]:
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"nobody has fitted or measured anything here: it was only {' and '.join(sorted({note.sure for note in found}))}{more}",
+        says=f"nobody has fitted or measured anything here, only {listed(sorted({note.sure for note in found}))}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("sure",)) for note in found[:MOST_QUOTES]),
         difference="how sure",
         proposals=(Proposal("how sure", "how sure: measure it before it is sold"),),

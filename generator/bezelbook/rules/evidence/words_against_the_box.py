@@ -36,12 +36,11 @@ CUT = re.compile(
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"the words of the note tell of a cut, and its field says that nothing was cut{more}",
+        says="the words of the note tell of a cut, and its field says that nothing was cut",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("cut",)) for note in found[:MOST_QUOTES]),
         difference="what was cut",
         proposals=(Proposal("cut", "what was cut: take it from the words"),),

@@ -11,7 +11,7 @@ from bezelbook.reasoning.quote import quote
 
 
 def check(scope: PlaceScope) -> Iterator[Finding]:
-    """One finding for each state in which a hole that disagrees with the other notes is exactly a size that speakers are sold as."""
+    """One finding for each state in which a disputed hole is a size that speakers are sold as."""
     for clash in clashes_at(scope.book, scope.vehicle, scope.place):
         if clash.first.explained.why == "nominal":
             yield _finding(scope, clash)

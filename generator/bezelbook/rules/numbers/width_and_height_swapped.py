@@ -38,12 +38,11 @@ def _standing(note: Measured) -> bool:
 
 
 def _finding(scope: PlaceScope, found: list[Measured]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"the opening is written higher than wide{more}",
+        says="the opening is written higher than wide",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("readings",)) for note in found[:MOST_QUOTES]),
         difference="which is which",
         proposals=(Proposal("unit", "width and height were swapped when they were written"),),

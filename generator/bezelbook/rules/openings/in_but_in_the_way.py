@@ -8,6 +8,7 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import COVERED
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
+from bezelbook.values.listed import listed
 from bezelbook.values.words import STRONG
 
 MOST_QUOTES = 3
@@ -32,12 +33,11 @@ IN_THE_WAY = {"hazard switch", "climate readout", "outlet", "clock"}
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"it goes into the hole and is in the way: {', '.join(sorted({lost for note in found for lost in note.lost}))}{more}",
+        says=f"in the way though it goes in: {listed(sorted({lost for note in found for lost in note.lost}))}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("lost",)) for note in found[:MOST_QUOTES]),
         difference="the hole, or the use",
         proposals=(Proposal("scope", "the hole takes it, the use does not: say goes in if"),),

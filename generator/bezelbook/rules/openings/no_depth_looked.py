@@ -40,12 +40,11 @@ def _has_depth(scope: PlaceScope, note: Tried | Measured) -> bool:
 
 
 def _finding(scope: PlaceScope, found: list[Tried | Measured]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"no note of this opening gives a depth{more}",
+        says="no note of this opening gives a depth",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:MOST_QUOTES]),
         difference="the depth",
         proposals=(

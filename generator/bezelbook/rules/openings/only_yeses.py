@@ -43,12 +43,11 @@ LEAST = 3
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
-        says=f"{len(found)} things went in here, and nothing says how deep it goes{more}",
+        says=f"{len(found)} things went in here, and nothing says how deep it goes",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the depth",
         proposals=(Proposal("one is wrong", "the depth: write what was left over at the next one"),),

@@ -9,6 +9,7 @@ from bezelbook.reasoning.losses import WHISTLE
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.gasket import gasket_named
+from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
 
@@ -28,12 +29,11 @@ def _found(scope: PlaceScope) -> list[Tried]:
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
-        says=f"{len(found)} of the notes here used foam whose thickness nobody wrote{more}",
+        says=f"foam whose thickness nobody wrote is used in {counted(found)}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("gasket",)) for note in found[:MOST_QUOTES]),
         difference="the foam",
         proposals=(Proposal("which thing", "the foam: caliper on the roll, with nothing pressing on it"),),

@@ -39,12 +39,11 @@ LEAST = 3
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
-        says=f"{len(found)} speakers went in here, and nobody wrote how much room there is in front{more}",
+        says=f"{len(found)} speakers went in here, and nobody wrote how much room there is in front",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the room in front",
         proposals=(Proposal("one is wrong", "the room in front: putty on the guard once, with the panel on"),),

@@ -9,6 +9,7 @@ from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
+from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
 
@@ -38,12 +39,11 @@ def _unmeasured(scope: PlaceScope, words: str) -> bool:
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"{len(found)} of the notes here used a ring whose thickness nobody wrote{more}",
+        says=f"a ring whose thickness nobody wrote is used in {counted(found)}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("mounts",)) for note in found[:MOST_QUOTES]),
         difference="the ring",
         proposals=(Proposal("mount", "the ring: put the one from the shelf under the caliper"),),

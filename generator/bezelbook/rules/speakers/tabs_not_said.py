@@ -8,6 +8,7 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import CUT_WRONG
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
+from bezelbook.values.listed import counted
 from bezelbook.values.words import STRONG
 
 MOST_QUOTES = 3
@@ -33,12 +34,11 @@ def _has_tabs(scope: PlaceScope, words: str) -> bool:
 
 
 def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
-    more = f", and {len(found) - MOST_QUOTES} more" if len(found) > MOST_QUOTES else ""
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
-        says=f"{len(found)} of the notes here do not say whether the tabs were in or broken out{more}",
+        says=f"whether the tabs were in or broken out is blank in {counted(found)}",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the tabs",
         proposals=(Proposal("tabs", "the tabs: in, or broken out, which cannot be undone"),),
