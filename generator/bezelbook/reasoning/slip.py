@@ -61,9 +61,9 @@ def _numbers(note: AnyNote) -> Iterator[tuple[tuple[str | int, ...], str, Quanti
                 yield ("sizes", name), name.replace("_", " "), size
     if isinstance(note, Measured):
         for index, reading in enumerate(note.readings):
-            if reading.of in ("depth", "width", "height"):  # whose limits as sizes of a part are narrower
+            if reading.of in ("depth", "width", "height"):
                 yield ("readings", index, "reads"), f"opening {reading.of}", reading.reads
-            elif reading.of in LIMITS_MM:
+            elif reading.of in ("cut-out", "cut-out long way", "cut-out short way", "bolt circle"):
                 yield ("readings", index, "reads"), reading.of, reading.reads
 
 

@@ -42,19 +42,16 @@ def _why(size: Quantity, read: Quantity, field: str) -> str:
 
 
 def _finding(scope: PartScope, note: Bench, index: int, size: Quantity) -> Finding:
+    reading, part, kind = note.readings[index], scope.part, scope.kind
+    bench = Quote(note.id, f"{reading.of} {reading.reads.typed}", ("readings", index, "reads"))
     return Finding(
         rule=RULE.name,
-        key=f"{RULE.name}/{scope.kind}/{scope.part.id}/{note.readings[index].of}",
+        key=f"{RULE.name}/{scope.kind}/{scope.part.id}/{reading.of}",
         weight="look first",
-        says=f"{note.readings[index].of} of {scope.part.id}: {size.typed} on its record, {note.readings[index].reads.typed} on the bench",
-        quotes=(
-            Quote(
-                note.id, f"{note.readings[index].of} {note.readings[index].reads.typed}", ("readings", index, "reads")
-            ),
-            Quote(scope.part.id, f"{note.readings[index].of} {size.typed}", (note.readings[index].of,), scope.kind),
-        ),
+        says=f"{reading.of} of {part.id}: {size.typed} on its record, {reading.reads.typed} on the bench",
+        quotes=(bench, Quote(part.id, f"{reading.of} {size.typed}", (reading.of,), kind)),
         difference="the record, or the bench",
-        proposals=(Proposal("tool", _why(size, note.readings[index].reads, note.readings[index].of)),),
+        proposals=(Proposal("tool", _why(size, reading.reads, reading.of)),),
         loss=BOUGHT_TWICE,
         question="Which of the two is it?",
         answers=("the bench", "the record", "two different parts", "put it on the bench again"),

@@ -12,9 +12,9 @@ from bezelbook.reasoning.proposal import Proposal
 def check(scope: PartScope) -> Iterator[Finding]:
     """One finding for a unit with a depth and no plug and bend, on its record or on the bench."""
     unit = scope.part
-    if isinstance(unit, HeadUnit) and unit.body_depth is not None:
-        if record_size(scope.book, unit, "plug_and_bend") is None:
-            yield _finding(unit)
+    known = not isinstance(unit, HeadUnit) or record_size(scope.book, unit, "plug_and_bend") is not None
+    if isinstance(unit, HeadUnit) and unit.body_depth is not None and not known:
+        yield _finding(unit)
 
 
 def _finding(unit: HeadUnit) -> Finding:

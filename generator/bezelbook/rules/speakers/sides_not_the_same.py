@@ -28,10 +28,14 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
 def _otherwise(scope: VehicleScope, note: Measured, place: str) -> Measured | None:
     """A note of the other side with a reading of the same thing from the same face that cannot be the same number."""
     for other in unreplaced(scope.book.notes_at(scope.vehicle, place)):
-        if isinstance(other, Measured) and other.mounts == note.mounts:
-            if any(_apart(scope, one, two) for one in note.readings for two in other.readings):
-                return other
+        alike = isinstance(other, Measured) and other.mounts == note.mounts
+        if isinstance(other, Measured) and alike and _differ(scope, note, other):
+            return other
     return None
+
+
+def _differ(scope: VehicleScope, note: Measured, other: Measured) -> bool:
+    return any(_apart(scope, one, two) for one in note.readings for two in other.readings)
 
 
 def _apart(scope: VehicleScope, one: RoomReading, other: RoomReading) -> bool:
