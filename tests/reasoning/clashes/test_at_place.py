@@ -4,7 +4,6 @@ from bezelbook.kinds.record import Record
 from bezelbook.reasoning.clashes.at_place import clashes_at
 from tests.reasoning.clashes.made import CAR, DASH, LEFT, SEAT, book, measured
 
-
 ALL = (DASH, LEFT, SEAT)
 
 

@@ -1,5 +1,7 @@
 """Which yes is deeper than which no, and which of those pairs a blank may explain."""
 
+from typing import Any
+
 import pytest
 
 from bezelbook.reasoning.clashes.ladder import leave_it_open, reversed_pairs
@@ -13,7 +15,7 @@ NO = tried("no", "deep", "does not", reason="depth")
     ("more", "open_"),
     [({}, False), ({"loom": None, "cut": None}, True), ({"mounts": None}, True), ({"sure": "told"}, False)],
 )
-def test_only_a_blank_in_strong_notes_leaves_it_open(more: dict[str, object], *, open_: bool) -> None:
+def test_only_a_blank_in_strong_notes_leaves_it_open(more: dict[str, Any], *, open_: bool) -> None:
     said = book(*UNITS, NO, tried("yes", "deeper", "goes in", **more))
     car = said.vehicles[CAR]
     ((yes, no),) = reversed_pairs(said, car, DASH)
