@@ -34,7 +34,10 @@ def test_two_holes(one: str, other: str, why: str | None) -> None:
 @pytest.mark.parametrize(("typed", "why"), [("72 mm", "radius"), ("100 mm", None)])
 def test_a_hole_and_a_basket_that_is_in(typed: str, why: str | None) -> None:
     six = speaker("six", basket="141 mm caliper")
-    notes = [tried("in", "six", "goes in", place=LEFT), measured("a", ("cut-out", typed), place=LEFT)]
+    notes = [
+        tried("in", "six", "goes in", place=LEFT),
+        measured("a", ("cut-out", typed), ("front clearance", "30 mm"), place=LEFT),
+    ]
     found = not_across(book(six, *notes), notes)  # type: ignore[arg-type]
     assert (found.why if found else None) == why
 

@@ -1,6 +1,7 @@
 """A clash in the team's words: what cannot be true, the quotes, what may differ, and what it costs."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
+from itertools import combinations
 from typing import get_args
 
 from bezelbook.kinds.note.record import Measured, Tried
@@ -55,14 +56,10 @@ def proposals_of(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> tuple
     return (*tuple(_proposals(vehicle, core, among))[:MOST_PROPOSALS], _one_is_wrong(core))
 
 
-def _proposals(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> Iterator[Proposal]:
-    told: set[tuple[str, str]] = set()
-    for index, note in enumerate(core.notes):
-        for other in core.notes[index + 1 :]:
-            for proposal in what_differs(vehicle, note, other, among):
-                if (proposal.axis, proposal.words) not in told:
-                    told.add((proposal.axis, proposal.words))
-                    yield proposal
+def _proposals(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> dict[Proposal, None]:
+    """What any two of the notes differ in or leave blank, each once."""
+    pairs = combinations(core.notes, 2)
+    return dict.fromkeys(one for first, second in pairs for one in what_differs(vehicle, first, second, among))
 
 
 def _one_is_wrong(core: Core) -> Proposal:
