@@ -256,6 +256,7 @@ def test_what_is_found_comes_heaviest_first_then_by_place(
 def test_a_nickname_that_two_parts_share_stays_open_to_a_rule() -> None:
     """One of the two is named plainly by another note of the place, and the nickname still names neither."""
     note = {"form": "tried", "vehicle": "hatch-2", "place": "dash", "sure": "fitted", "mounts": "none"}
+    double = {"also": ["faithful"], "size_class": "double", "plug_exit": "right", "plug_and_bend": "30 ± 1 mm"}
     files: dict[tuple[str, str], Mapping[str, Any]] = {
         ("vehicles", "hatch-2"): {
             "name": "a car",
@@ -264,8 +265,8 @@ def test_a_nickname_that_two_parts_share_stays_open_to_a_rule() -> None:
             "model_years": 4,
             "places": {"dash": opening},
         },
-        ("head_units", "deep"): {"name": "a", "also": ["faithful"], "size_class": "double", "body_depth": "170 ± 1 mm"},
-        ("head_units", "short"): {"name": "b", "also": ["faithful"], "size_class": "double", "body_depth": "90 ± 1 mm"},
+        ("head_units", "deep"): {**double, "name": "a", "body_depth": "170 ± 1 mm"},
+        ("head_units", "short"): {**double, "name": "b", "body_depth": "90 ± 1 mm"},
         ("notes", "in"): {**note, "what": "faithful", "verdict": "goes in"},
         ("notes", "out"): {**note, "what": "deep", "verdict": "does not", "reason": "depth"},
     }

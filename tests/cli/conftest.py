@@ -23,7 +23,7 @@ places:
   door: {kind: door lower, side: left}
 """
 SHORT = "name: short one\nsize_class: double\nbody_depth: 110 ± 1 mm\nplug_exit: right\nplug_and_bend: 30 ± 2 mm\n"
-DEEP = "name: deep one\nsize_class: double\nbody_depth: 170 ± 1 mm\n"
+DEEP = "name: deep one\nsize_class: double\nbody_depth: 170 ± 1 mm\nplug_exit: right\nplug_and_bend: 30 ± 2 mm\n"
 STATE = "mounts: none\ncut: nothing\nloom: aside\nplugs: on\n"
 TRIED = f"form: tried\nvehicle: hatch-2\nplace: dash\nsplits: {{build: late}}\n{STATE}"
 WENT_IN = TRIED + "author: rk\ndate: 2026-02-03\njob: blue\nwhat: short\nverdict: goes in\nsure: fitted\n"

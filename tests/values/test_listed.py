@@ -2,7 +2,7 @@
 
 import pytest
 
-from bezelbook.values.listed import listed
+from bezelbook.values.listed import counted, listed
 
 
 @pytest.mark.parametrize(
@@ -15,3 +15,7 @@ from bezelbook.values.listed import listed
 )
 def test_the_last_two_are_joined_by_the_word(words: list[str], joined: str, said: str) -> None:
     assert listed(words, joined) == said
+
+
+def test_one_note_is_no_notes() -> None:
+    assert [counted("a"), counted("ab"), counted("", "job")] == ["1 note", "2 notes", "0 jobs"]

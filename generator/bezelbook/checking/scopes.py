@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from bezelbook.finding import BookScope, DecisionScope, NoteScope, PartScope, PlaceScope, Scope, VehicleScope
-from bezelbook.kinds.note.record import Bench
+from bezelbook.kinds.note.record import Bench, Measured
 from bezelbook.kinds.record import PART_KINDS, Named, Record, kind_of
 from bezelbook.kinds.references import references
 from bezelbook.knowledge_base import KnowledgeBase, folded, knowledge_base
@@ -38,16 +38,27 @@ def records_of(scope: Scope) -> Iterator[Record]:
 
 
 def place_scopes(book: KnowledgeBase) -> Iterator[PlaceScope]:
-    """Each place that has notes: its vehicle, those notes, the parts they name and what those name in turn."""
+    """Each place that has notes: its vehicle, those notes, the parts they name and what those name in turn.
+
+    A reading of the other side that was found the same here is one of this place too.
+    """
     names = _Names(book)
     for vehicle, place in sorted(
         {(note.vehicle, note.place) for note in book.notes.values() if not isinstance(note, Bench)}
     ):
         if vehicle in book.vehicles:
-            notes = book.notes_at(vehicle, place)
+            notes = (*book.notes_at(vehicle, place), *_same_on_the_other_side(book, vehicle, place))
             parts = names.reached_from(notes)
             seen = (book.shop, book.vehicles[vehicle], *notes, *parts, *_benches(book, parts))
             yield PlaceScope(knowledge_base(seen), vehicle, place)
+
+
+def _same_on_the_other_side(book: KnowledgeBase, vehicle: str, place: str) -> Iterator[Measured]:
+    """Readings of the other side of a car whose author measured this one and found it the same."""
+    of = book.vehicles[vehicle].places.get(place)
+    for note in book.notes_at(vehicle, of.other_side) if of and of.other_side and of.other_side != place else ():
+        if isinstance(note, Measured) and note.other_side == "measured the same":
+            yield note
 
 
 def part_scopes(book: KnowledgeBase) -> Iterator[PartScope]:

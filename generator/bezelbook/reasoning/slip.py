@@ -22,6 +22,8 @@ LIMITS_MM = {
     "cut out": (30, 300),
     "basket": (30, 300),
     "cut-out": (30, 300),
+    "cut-out long way": (30, 300),
+    "cut-out short way": (30, 300),
     "bolt circle": (70, 320),
 }
 SPEAKER_SIZES = ("mounting_depth", "cut_out", "basket")
@@ -61,7 +63,7 @@ def _numbers(note: AnyNote) -> Iterator[tuple[tuple[str | int, ...], str, Quanti
         for index, reading in enumerate(note.readings):
             if reading.of in ("depth", "width", "height"):
                 yield ("readings", index, "reads"), f"opening {reading.of}", reading.reads
-            elif reading.of in ("cut-out", "bolt circle"):
+            elif reading.of in ("cut-out", "cut-out long way", "cut-out short way", "bolt circle"):
                 yield ("readings", index, "reads"), reading.of, reading.reads
 
 

@@ -1,0 +1,1 @@
+"""Numbers that arithmetic explains better than the trade does, in every record."""

@@ -1,0 +1,1 @@
+"""Places for speakers: holes, depths, rings, tabs, glass, the other side."""
