@@ -14,6 +14,7 @@ from bezelbook.reasoning.said_sizes import SIZES, SaidSizes, sizes_said
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.places import takes_speaker
 from bezelbook.reasoning.vocabulary import FILLERS, SAME_WORDS, folded_words, vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.values.complaint import Wrong
 from tests.reasoning.a_shop import SHOP, a_shop
@@ -229,7 +230,9 @@ OPENING = ("compact-hatch-2", "dash-centre")
 
 
 def reading(text: str) -> Question | SpeakerQuestion | Choice:
-    return read_words(BOOK, text).read
+    found = read_words(BOOK, text).read
+    assert not isinstance(found, WiringQuestion)
+    return found
 
 
 def asks(text: str) -> str:

@@ -7,7 +7,7 @@ from bezelbook.kinds.mount.record import Mount
 from bezelbook.kinds.record import Named
 from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.kinds.vehicle.record import Vehicle
-from bezelbook.publish.address import HOME, Links, vehicle_script
+from bezelbook.publish.address import HOME, Links, built, vehicle_page, vehicle_script
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.patterns import browser_pattern
 from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
@@ -18,6 +18,7 @@ from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, N
 from bezelbook.reasoning.size_classes import class_of_nominal
 from bezelbook.reasoning.spoken.places import own_words, takes_speaker
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
+from bezelbook.reasoning.wiring_asked.words import PHRASES, SHOWS_IT
 from bezelbook.reasoning.words import NO_VEHICLE, SIZE_GOES_ON
 from bezelbook.values.quantity import pattern
 from bezelbook.values.unit import MOST_DECIMALS
@@ -57,6 +58,7 @@ def _reading() -> dict[str, Any]:
         "usual": {need: list(limits) for need, limits in CHASSIS_MM.items()},
         "tooFine": [browser_pattern(TOO_FINE.pattern), f": no size has more than {MOST_DECIMALS} decimals"],
         "noVehicle": NO_VEHICLE,
+        "wiring": {"words": sorted(SHOWS_IT), "phrases": [list(phrase) for phrase in PHRASES]},
         "spoken": spoken_data(),
     }
 
@@ -76,6 +78,7 @@ def _vehicle(vehicle: Vehicle) -> dict[str, Any]:
         "id": vehicle.id,
         "name": vehicle.name,
         "generation": vehicle.generation,
+        "page": built(vehicle_page(vehicle.id)),
         "years": vehicle.model_years,
         "axes": list(vehicle.splits),
         "data": vehicle_script(vehicle.id),

@@ -56,6 +56,7 @@
       if (reading.choice && reading.choice.at && reading.choice.at.length) return [...taken, ...await bezelbook.spokenBox.asked(reading.choice, text, add)];
       if (reading.choice && reading.choice.opening) return [...taken, ...await framed(reading, text)];
       if (reading.choice) return [...taken, missing(reading, text)];
+      if (reading.wiring) return [...taken, wiringOf(reading.wiring)];
       const vehicle = await bezelbook.open(reading.question.vehicle);
       return [...taken, replied(vehicle, reading.question)];
     } catch (fault) {
@@ -116,6 +117,12 @@
       { words, tell: [tell, verdicts[verdict]].filter(Boolean).join(" · "), press: ask(narrowed) }
     ));
     return bezelbook.ticket.ticket(answer, added, vehicle, options ? asking(decider.ask, options) : null);
+  }
+
+  // Which pieces a job takes is worked out job by job on the vehicle's page.
+  function wiringOf({ name, page }) {
+    const link = make("a", { href: `${page}#wiring` }, "Wiring of the ", said(name));
+    return make("section", { class: "known" }, make("p", {}, link, ": each job with its pieces, build by build."), terminal());
   }
 
   // What to say where the page has no answer: always with a way on.

@@ -21,6 +21,7 @@ bezelbook.words = (() => {
     if (likely.length !== 1) return answered(found, null, whichVehicle(likely));
     const [vehicle] = likely;
     take(found, phrases.filter(({ of }) => of === vehicle.id));
+    if (asksForWiring(found)) return { ...answered(found, null, null), wiring: vehicle };
     if (bezelbook.spoken.means(found, vehicle, named)) return spokenOf(found, vehicle);
     const place = placeOf(found, vehicle);
     const units = named(found, "unit");
@@ -33,6 +34,14 @@ bezelbook.words = (() => {
       mounts: mountsOf(found), unit: units[0] || null, sizes: found.sized.sizes,
     };
     return choice ? answered(found, null, { ...choice, opening: question }) : answered(found, question, null, year.untold);
+  }
+
+  // Whether the words ask which pieces a job takes, and not whether a size fits.
+  function asksForWiring(found) {
+    const { words, phrases } = bezelbook.told.reading.wiring;
+    const line = ` ${found.words.join(" ")} `;
+    const asked = found.left.some((word) => words.includes(word)) || phrases.some((phrase) => line.includes(` ${phrase.join(" ")} `));
+    return asked && !Object.keys(bezelbook.sizes.said([...found.left], named(found, "unit").length > 0).sizes).length;
   }
 
   // What was asked of a place for a speaker.

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from bezelbook.pipeline import Choice, Counter, knowledge_of
+from bezelbook.pipeline import Answer, Choice, Counter, knowledge_of
 
 
 @pytest.fixture(scope="module")
@@ -27,5 +27,5 @@ def test_where_nothing_was_seen_no_depth_is_certain(books: Path) -> None:
 
 def test_what_is_too_high_is_out_however_deep_it_is(counter: Counter) -> None:
     found, _ = counter.ask_words("hatch dash 190 x 120 mm")
-    assert not isinstance(found, Choice)
+    assert isinstance(found, Answer)
     assert found.verdict == "does not"

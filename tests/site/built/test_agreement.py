@@ -17,6 +17,7 @@ from bezelbook.reasoning.answer import answer
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import Choice, Reading, read_words
 from tests.site.built.made_up import size_questions, typed_words, unit_questions
 from tests.vectors.cases import plain_question, plain_speaker_question
@@ -30,7 +31,8 @@ REPLY = """async (questions) => {
   return answers;
 }"""
 READ = """(texts) => texts.map((text) => {
-  const { question, choice, took } = bezelbook.words.read(text);
+  const { question, choice, took, wiring } = bezelbook.words.read(text);
+  if (wiring) return { wiring: wiring.id };
   return choice ? { ask: choice.ask, options: choice.options, took } : { question, took };
 })"""
 AGAIN = """(texts) => texts.map((text) => bezelbook.words.read(text).question).filter(Boolean).map((question) => {
@@ -111,6 +113,8 @@ def plain_reading(reading: Reading) -> dict[str, Any]:
     if isinstance(reading.read, Choice):
         return {"ask": reading.read.ask, "options": [list(option) for option in reading.read.options], "took": took}
     asked = reading.read
+    if isinstance(asked, WiringQuestion):
+        return {"wiring": asked.vehicle}
     plain = plain_speaker_question(asked) if isinstance(asked, SpeakerQuestion) else plain_question(asked)
     return {"question": plain, "took": took}
 

@@ -20,6 +20,7 @@ from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.found import Choice
 from bezelbook.reasoning.spoken.known import known_at
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import read_words
 from bezelbook.values.quantity import read_quantity
 from tests.reasoning.spoken.test_messy_speakers import DEMO, DOORS
@@ -28,7 +29,8 @@ from tests.vectors.cases import plain_question, plain_speaker_question
 MADE_UP = 1500
 MM = 1_000_000
 READ = """(texts) => texts.map((text) => {
-  const { question, choice, took } = bezelbook.words.read(text);
+  const { question, choice, took, wiring } = bezelbook.words.read(text);
+  if (wiring) return { wiring: wiring.id };
   return choice ? { ask: choice.ask, options: choice.options, at: choice.at || [], took } : { question, took };
 })"""
 REPLY = """async (questions) => {
@@ -83,6 +85,8 @@ def texts_of(book: KnowledgeBase, many: int) -> list[str]:
 def plain_reading(book: KnowledgeBase, text: str, phrases: Any) -> dict[str, Any]:
     reading = read_words(book, text, phrases)
     found, took = reading.read, list(reading.took)
+    if isinstance(found, WiringQuestion):
+        return {"wiring": found.vehicle}
     if isinstance(found, Choice):
         at = [list(one) for one in found.at]
         return {"ask": found.ask, "options": [list(option) for option in found.options], "at": at, "took": took}
