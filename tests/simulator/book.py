@@ -31,6 +31,13 @@ def records(world: World) -> Iterator[tuple[str, object]]:
     for unit in world.units:
         if unit.says:
             yield f"head_units/{unit.name}.yaml", unit.says
+    for ring in world.rings:
+        yield f"mounts/{ring.name}.yaml", ring.says
+    for foam in world.foams:
+        yield f"supplies/{foam.name}.yaml", foam.says
+    for speaker in world.speakers:
+        if speaker.says:
+            yield f"speakers/{speaker.name}.yaml", speaker.says
 
 
 def shop(of: Shop) -> object:
@@ -46,15 +53,17 @@ def vehicle(of: Platform) -> object:
         "generation": 1,
         "model_years": of.years,
         "splits": {axis.name: split(axis) for axis in of.axes},
-        "places": {
-            opening.place: {
-                "kind": "opening behind a bezel" if opening.bezel else "plain opening",
-                "side": "centre",
-            }
-            for opening in of.openings
-        },
+        "places": dict(places(of)),
     }
     return record | ({"never_built": [dict(car) for car in of.never]} if of.never else {})
+
+
+def places(of: Platform) -> Iterator[tuple[str, object]]:
+    for opening in of.openings:
+        yield opening.place, {"kind": "opening behind a bezel" if opening.bezel else "plain opening", "side": "centre"}
+    for door in of.doors:
+        other = {"other_side": door.other} if door.other else {}
+        yield door.place, {"kind": door.kind, "side": door.side, **other}
 
 
 def split(axis: Axis) -> object:

@@ -7,6 +7,9 @@ elsewhere, by people who know less.
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from tests.simulator.doors.world import Door, Foam, Ring, Speaker
+from tests.simulator.doors.world import Sizes as DoorRoom
+
 MM = 1_000_000
 NINTHS = (
     "upper-left",
@@ -73,6 +76,7 @@ class Platform:
     never: tuple[Car, ...]
     cars: Mapping[Car, tuple[int, ...]]
     openings: tuple[Opening, ...]
+    doors: tuple[Door, ...] = ()
 
     def opening(self, place: str) -> Opening:
         """The opening of this name."""
@@ -80,9 +84,19 @@ class Platform:
 
     def room(self, car: Car, place: str, cut: str, loom: str) -> Room:
         """The room of one car in one state."""
+        return self.opening(place).rooms[self._build(car, place), cut, loom]
+
+    def door(self, place: str) -> Door:
+        """The place for a speaker of this name."""
+        return next(door for door in self.doors if door.place == place)
+
+    def door_room(self, car: Car, place: str, cut: str) -> DoorRoom:
+        """The room for a speaker of one car in one state."""
+        return self.door(place).rooms[self._build(car, place), cut]
+
+    def _build(self, car: Car, place: str) -> Car:
         bearing = {axis.name for axis in self.axes if axis.bears(place)}
-        build = tuple(pair for pair in car if pair[0] in bearing)
-        return self.opening(place).rooms[build, cut, loom]
+        return tuple(pair for pair in car if pair[0] in bearing)
 
 
 @dataclass(frozen=True)
@@ -123,6 +137,9 @@ class World:
     platforms: tuple[Platform, ...]
     kits: tuple[Kit, ...]
     units: tuple[Unit, ...]
+    rings: tuple[Ring, ...] = ()
+    foams: tuple[Foam, ...] = ()
+    speakers: tuple[Speaker, ...] = ()
 
     def platform(self, name: str) -> Platform:
         """The platform of this name."""

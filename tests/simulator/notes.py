@@ -1,6 +1,6 @@
 """What somebody writes of a job: true as far as they could see, with blanks, and now and then about the wrong thing."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from random import Random
 
 from tests.simulator.box_world import FRONT, MM, UNCUT, Unit, World
@@ -19,12 +19,14 @@ class Note:
     """What a file of notes says, and what nobody but the simulator knows: in which way it is not to be relied on.
 
     `false` names a weak note that is wrong, a number in the wrong unit, a second telling of one job, or a regime's own
-    kind of falsehood; it is None for a note whose every word is true.
+    kind of falsehood; it is None for a note whose every word is true. `in_full` is what somebody would have written
+    who leaves nothing blank and says nothing false.
     """
 
     name: str
     content: Content
     false: str | None = None
+    in_full: Content = field(default_factory=dict)
 
 
 def state_of(dice: Random, job: Job, *, defaults: bool) -> Content:

@@ -6,6 +6,7 @@ from dataclasses import replace
 from bezelbook.store.yaml_out import to_yaml
 from tests.simulator.book import records
 from tests.simulator.counter import Wrong, make_of
+from tests.simulator.doors.questions import DoorAsk
 
 
 def shrunk(wrong: Wrong) -> Wrong:
@@ -34,5 +35,9 @@ def told(wrong: Wrong) -> Iterator[str]:
     for unit in wrong.world.units:
         if unit.name in words:
             yield f"truly {unit.name}: {dict(unit.sizes)}, plug at the {unit.exit}"
-    for state, room in ask.platform.opening(ask.place).rooms.items():
-        yield f"truly {state}: {dict(room.sizes)} {dict(room.depths)}"
+    for thing in (*wrong.world.speakers, *wrong.world.rings, *wrong.world.foams):
+        if thing.name in words:
+            yield f"truly {thing}"
+    rooms = ask.platform.door(ask.place).rooms if isinstance(ask, DoorAsk) else ask.platform.opening(ask.place).rooms
+    for state, room in rooms.items():
+        yield f"truly {state}: {room}"

@@ -12,6 +12,8 @@ from bezelbook.values.span import BLANK, NOTHING, UNKNOWN, Span
 
 Tabs = Literal["in", "out"]
 Way = Literal["long", "short"]
+# What takes the place of the car's hole even where nobody measured its own.
+FRAMING = ("bracket", "plate", "cup")
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +80,8 @@ def _hole(mount: Mount, way: Way, tabs: Tabs | None) -> Quantity | None:
 
 def _mounted(book: KnowledgeBase, stack: SpeakerStack, mount: Mount) -> SpeakerStack:
     tabs = bool(mount.tabs_in or mount.tabs_out)
-    framed = tabs or bool(mount.inner or mount.basket)
+    measured = tabs or bool(mount.inner or mount.basket)
+    framed = measured or mount.mount_kind in FRAMING
     passes = mount.mount_kind == "spacer" or not framed
     holes = ((mount.id, tabs),) if framed else ()
     return SpeakerStack(
