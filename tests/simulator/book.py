@@ -1,10 +1,11 @@
 """A world and its notes as the files of a book."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from pathlib import Path
 
 from bezelbook.store.yaml_out import to_yaml
-from tests.simulator.box_world import Axis, Platform, Shop, World
+from tests.simulator.box_world import Axis, Kit, Platform, Shop, Unit, World
+from tests.simulator.doors.world import Foam, Ring, Speaker
 from tests.simulator.notes import Note
 from tests.simulator.saying import in_mm
 
@@ -26,18 +27,15 @@ def records(world: World) -> Iterator[tuple[str, object]]:
     yield "shop.yaml", shop(world.shop)
     for platform in world.platforms:
         yield f"vehicles/{platform.name}.yaml", vehicle(platform)
-    for kit in world.kits:
-        yield f"mounts/{kit.name}.yaml", kit.says
-    for unit in world.units:
-        if unit.says:
-            yield f"head_units/{unit.name}.yaml", unit.says
-    for ring in world.rings:
-        yield f"mounts/{ring.name}.yaml", ring.says
-    for foam in world.foams:
-        yield f"supplies/{foam.name}.yaml", foam.says
-    for speaker in world.speakers:
-        if speaker.says:
-            yield f"speakers/{speaker.name}.yaml", speaker.says
+    for folder, things in parts(world):
+        yield from ((f"{folder}/{thing.name}.yaml", thing.says) for thing in things if thing.says)
+
+
+def parts(world: World) -> Iterator[tuple[str, Sequence[Kit | Unit | Ring | Foam | Speaker]]]:
+    yield "mounts", (*world.kits, *world.rings)
+    yield "head_units", world.units
+    yield "supplies", world.foams
+    yield "speakers", world.speakers
 
 
 def shop(of: Shop) -> object:

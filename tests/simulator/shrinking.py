@@ -32,12 +32,8 @@ def told(wrong: Wrong) -> Iterator[str]:
         name = path.rpartition("/")[2].removesuffix(".yaml")
         if name in words or name == "shop":
             yield f"# {path}\n{to_yaml(record)}"
-    for unit in wrong.world.units:
-        if unit.name in words:
-            yield f"truly {unit.name}: {dict(unit.sizes)}, plug at the {unit.exit}"
-    for thing in (*wrong.world.speakers, *wrong.world.rings, *wrong.world.foams):
-        if thing.name in words:
-            yield f"truly {thing}"
+    things = (*wrong.world.units, *wrong.world.speakers, *wrong.world.rings, *wrong.world.foams)
+    yield from (f"truly {replace(thing, says=None)}" for thing in things if thing.name in words)
     rooms = ask.platform.door(ask.place).rooms if isinstance(ask, DoorAsk) else ask.platform.opening(ask.place).rooms
     for state, room in rooms.items():
         yield f"truly {state}: {room}"

@@ -1,6 +1,5 @@
 """What somebody writes who measured a door: readings with a tool, each wrong by less than its ±."""
 
-from collections.abc import Iterator
 from fractions import Fraction
 from random import Random
 

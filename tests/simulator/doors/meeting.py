@@ -1,4 +1,4 @@
-"""What happens when a speaker is offered up: its basket meets holes, its back the glass or the steel, its front a panel."""
+"""What happens when a speaker is offered up: its basket meets holes, its back the glass, its front a panel."""
 
 from collections.abc import Iterator
 

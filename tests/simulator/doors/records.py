@@ -2,7 +2,7 @@
 
 from random import Random
 
-from tests.simulator.box_world import MM, Shop
+from tests.simulator.box_world import Shop
 from tests.simulator.doors.world import Ring, Speaker
 from tests.simulator.draw_parts import size_words
 from tests.simulator.saying import in_mm, measured_on_the_bench, read_off
@@ -35,7 +35,7 @@ def speaker_record(dice: Random, shop: Shop, speaker: Speaker, nominal: str) -> 
     by_hole = dice.random() < 0.15
     for size, true in speaker.sizes.items():
         wanted = oval or not size.endswith("short")
-        if wanted and (oval and size.startswith("basket") or dice.random() >= blank):
+        if wanted and ((oval and size.startswith("basket")) or dice.random() >= blank):
             name = HOLE.get(size, FIELD[size]) if by_hole else FIELD[size]
             record[name] = size_words(dice, true, house, printed=printed)
     return record
@@ -55,23 +55,18 @@ def typed_sizes(dice: Random, shop: Shop, speaker: Speaker) -> dict[str, object]
 
 
 def ring_record(dice: Random, shop: Shop, ring: Ring) -> dict[str, object]:
-    """What the file of a ring or a bracket says; the hole of some was never measured."""
+    """What the file of a ring or a bracket says: always whether it has tabs, not always how wide its hole is."""
     house = shop.tools["bench_caliper"]
-    record: dict[str, object] = {
-        "name": ring.name.replace("-", " "),
-        "mount_kind": "spacer" if ring.ring else "bracket",
-    }
+    kind = "spacer" if ring.ring else "bracket"
+    record: dict[str, object] = {"name": ring.name.replace("-", " "), "mount_kind": kind}
     if ring.ring:
         record["thickness"] = measured_on_the_bench(dice, ring.held, house)
     elif dice.random() < 0.85:
         record["proud"] = "flush" if not ring.held else measured_on_the_bench(dice, ring.held, house, signed=True)
-    unmeasured = not ring.ring and dice.random() < 0.1
-    if ring.holes and not unmeasured:
-        ends = (
-            {"tabs_in": ring.holes["in"], "tabs_out": ring.holes["out"]} if ring.tabs else {"inner": ring.holes["in"]}
-        )
-        record |= {name: size_words(dice, hole[0], house, printed=0.05) for name, hole in ends.items()}
-    return record
+    if not ring.holes or not (ring.ring or ring.tabs or dice.random() < 0.9):
+        return record
+    ends = {"tabs_in": ring.holes["in"], "tabs_out": ring.holes["out"]} if ring.tabs else {"inner": ring.holes["in"]}
+    return record | {name: size_words(dice, hole[0], house, printed=0.05) for name, hole in ends.items()}
 
 
 def foam_record(dice: Random, name: str, free: int, squeeze: int) -> dict[str, object]:
