@@ -9,6 +9,8 @@ from tests.simulator.doors.world import Foam, Ring, Speaker
 from tests.simulator.notes import Note
 from tests.simulator.saying import in_mm
 
+DIFFERS_IN = ("build", "body", "hand", "audio", "display")
+
 
 def write_book(folder: Path, world: World, notes: Iterable[Note]) -> None:
     """Write every record of a world and every note, one a file."""
@@ -50,7 +52,7 @@ def vehicle(of: Platform) -> object:
         "vehicle_class": "made up",
         "generation": 1,
         "model_years": of.years,
-        "splits": {axis.name: split(axis) for axis in of.axes},
+        "splits": {axis.name: split(axis) for axis in of.told},
         "places": dict(places(of)),
     }
     return record | ({"never_built": [dict(car) for car in of.never]} if of.never else {})
@@ -65,7 +67,17 @@ def places(of: Platform) -> Iterator[tuple[str, object]]:
 
 
 def split(axis: Axis) -> object:
-    values = {value: ({"years": list(axis.years[value])} if axis.years else {}) for value in axis.values}
-    bears_on = {"places": list(axis.places), "subjects": list(axis.subjects)}
+    values = {value: ({"years": list(years)} if (years := told_years(axis, value)) else {}) for value in axis.values}
+    subjects = ["trim"] if axis.told == "no matter of room" else list(axis.subjects)
+    bears_on = {"places": list(axis.places), "subjects": subjects}
     said = {key: words for key, words in bears_on.items() if words}
-    return {"values": values} | ({"bears_on": said} if said else {})
+    sort = {"differs_in": axis.name} if axis.name in DIFFERS_IN else {}
+    return {"values": values} | sort | ({"bears_on": said} if said else {})
+
+
+def told_years(axis: Axis, value: str) -> tuple[int, ...]:
+    """The model years in which a value was built, as the record has it."""
+    years = axis.years.get(value, ())
+    if axis.told != "between two years" or value == axis.values[0]:
+        return years
+    return tuple(year for year in years if year not in axis.years[axis.values[0]])

@@ -6,6 +6,7 @@ elsewhere, by people who know less.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Literal
 
 from tests.simulator.doors.world import Door, Foam, Ring, Speaker
 from tests.simulator.doors.world import Sizes as DoorRoom
@@ -25,6 +26,7 @@ NINTHS = (
 UNCUT = "nothing"
 FRONT = ("width", "height", "nose width", "nose height")
 
+Told = Literal["as it is", "between two years", "no matter of room", "nothing"]
 Car = tuple[tuple[str, str], ...]
 Sizes = Mapping[str, int]
 
@@ -33,7 +35,8 @@ Sizes = Mapping[str, int]
 class Axis:
     """A way in which cars of a platform differ; `years` are all model years in which each value was built.
 
-    A car's openings differ with it only where it `bears`: at these places, all of them when it names none.
+    A car's openings differ with it only where it `bears`: at these places, all of them when it names none. What the
+    book was told of it may be less: that it changed between two years, that it is no matter of room, or nothing.
     """
 
     name: str
@@ -41,6 +44,7 @@ class Axis:
     years: Mapping[str, tuple[int, ...]]
     places: tuple[str, ...] = ()
     subjects: tuple[str, ...] = ()
+    told: Told = "as it is"
 
     def bears(self, place: str) -> bool:
         """Whether a place's room may differ with it."""
@@ -77,6 +81,15 @@ class Platform:
     cars: Mapping[Car, tuple[int, ...]]
     openings: tuple[Opening, ...]
     doors: tuple[Door, ...] = ()
+
+    @property
+    def told(self) -> tuple[Axis, ...]:
+        """The ways to differ that the book knows of."""
+        return tuple(axis for axis in self.axes if axis.told != "nothing")
+
+    def splits(self, car: Car) -> dict[str, str]:
+        """What a note may say of a car: its values on the axes that the book knows of."""
+        return {axis.name: dict(car)[axis.name] for axis in self.told}
 
     def opening(self, place: str) -> Opening:
         """The opening of this name."""

@@ -56,7 +56,7 @@ def other_face(dice: Random, depth: int) -> Content:
 def reading(dice: Random, world: World, job: Job, true: tuple[int, ...], tool: str) -> Content:
     """A number that is less than its ± away from each of these lengths, with its tool if that was written down."""
     if dice.random() < 0.04:
-        return {"reads": in_mm(true[0] // MM * MM + dice.randint(-15, 15) * MM), "tool": "eye"}
+        return {"reads": in_mm(max(MM, true[0] // MM * MM + dice.randint(-15, 15) * MM)), "tool": "eye"}
     named = not job.installer.leaves_blank(dice)
     house = world.shop.tools[tool.replace(" ", "_") if named else "none"]
     own = dice.choice((MM // 2, MM, 2 * MM, 4 * MM)) if job.installer.says_give(dice) else None

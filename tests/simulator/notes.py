@@ -40,7 +40,7 @@ def state_of(dice: Random, job: Job, *, defaults: bool) -> Content:
     mounts: object = [kit.name for kit in job.kits] or "none"
     said: Content = {"cut": job.cut, "loom": job.loom, "mounts": mounts}
     kept = {key: word for key, word in said.items() if not blank(dice) or (defaults and word != usual[key])}
-    splits = {axis: value for axis, value in job.car if not blank(dice)}
+    splits = {axis: value for axis, value in job.platform.splits(job.car).items() if not blank(dice)}
     found: Content = {"author": job.installer.initials, "date": job.day, "vehicle": job.platform.name}
     found |= {"place": job.opening.place, **({} if blank(dice) else {"job": job.tag})}
     return found | kept | ({"splits": splits} if splits else {}) | ({} if dice.random() < 0.7 else {"year": job.year})

@@ -7,7 +7,7 @@ from random import Random
 from tests.simulator.box_world import MM, UNCUT, Axis, Car, Platform, Shop, World
 from tests.simulator.doors.records import foam_record, ring_record, speaker_record
 from tests.simulator.doors.world import Door, Foam, Ring, Sizes, Speaker
-from tests.simulator.draw_platforms import added, built_in, draw_axes, every_value
+from tests.simulator.draw_platforms import DrawAxes, added, built_in, draw_axes, every_value
 from tests.simulator.draw_world import draw_shop
 
 TENTH = MM // 10
@@ -40,10 +40,12 @@ ROUND = (
 OVAL = Nominal("6 x 9 in", (2150, 2290), (1460, 1570), (2600, 2700), (650, 950), (40, 200), (2150, 2320))
 
 
-def draw_door_world(dice: Random) -> World:
+def draw_door_world(dice: Random, axes_of: DrawAxes = draw_axes) -> World:
     """One to three platforms with two doors each and sometimes a shelf, and what the shop has for them."""
     shop, nominal = draw_shop(dice), dice.choice(ROUND)
-    platforms = tuple(door_platform(dice, f"car-{number}", nominal) for number in range(1, dice.randint(1, 3) + 1))
+    platforms = tuple(
+        door_platform(dice, f"car-{number}", nominal, axes_of) for number in range(1, dice.randint(1, 3) + 1)
+    )
     rings = tuple(draw_ring(dice, shop, number, nominal) for number in range(1, 6))
     foams = tuple(draw_foam(dice, number) for number in range(1, dice.choice((1, 2, 3))))
     recorded = [draw_speaker(dice, shop, f"speaker-{number}", nominal) for number in range(1, SPEAKERS + 1)]
@@ -51,11 +53,11 @@ def draw_door_world(dice: Random) -> World:
     return World(shop, platforms, (), (), rings=rings, foams=foams, speakers=(*recorded, *loose))
 
 
-def door_platform(dice: Random, name: str, nominal: Nominal) -> Platform:
+def door_platform(dice: Random, name: str, nominal: Nominal, axes_of: DrawAxes) -> Platform:
     """A platform whose two front doors are alike or nearly so."""
     years = dice.randint(2, 6)
     places = ("front-door-left", "front-door-right") + (("rear-shelf",) if dice.random() < 0.4 else ())
-    axes = tuple(draw_axes(dice, years, places))
+    axes = tuple(axes_of(dice, years, places))
     whole: list[Car] = [tuple(zip([axis.name for axis in axes], row, strict=True)) for row in every_value(axes)]
     cars = {car: built for car in whole if (built := built_in(axes, car, years))}
     return Platform(name, years, axes, (), cars, (), tuple(draw_doors(dice, axes, places, nominal)))

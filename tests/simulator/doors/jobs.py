@@ -78,4 +78,6 @@ def draw_mounting(dice: Random, world: World) -> Mounting:
 
 def likely_speakers(job: DoorJob, speakers: Sequence[Speaker]) -> list[Speaker]:
     """The speakers for which it is not plain from the start what will come of it."""
-    return [speaker for speaker in speakers if min(meeting.spare for meeting in job.offered(speaker)) > -12 * MM]
+    suited = [speaker for speaker in speakers if job.door.suits(speaker)]
+    likely = [speaker for speaker in suited if min(meeting.spare for meeting in job.offered(speaker)) > -12 * MM]
+    return likely or suited or list(speakers)

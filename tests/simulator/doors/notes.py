@@ -39,7 +39,7 @@ def door_state(dice: Random, job: DoorJob, *, defaults: bool) -> Content:
         kept["gasket"] = foam
     if not defaults and job.door.glass and not blank(dice):
         kept["glass"] = "down" if job.run else "up"
-    splits = {axis: value for axis, value in job.car if not blank(dice)}
+    splits = {axis: value for axis, value in job.platform.splits(job.car).items() if not blank(dice)}
     found: Content = {"author": job.installer.initials, "date": job.day, "vehicle": job.platform.name}
     found |= {"place": job.door.place, **({} if blank(dice) else {"job": job.tag})}
     return found | kept | ({"splits": splits} if splits else {}) | ({} if dice.random() < 0.7 else {"year": job.year})
@@ -47,7 +47,7 @@ def door_state(dice: Random, job: DoorJob, *, defaults: bool) -> Content:
 
 def speaker_tried(dice: Random, world: World, job: DoorJob) -> Content:
     """A speaker was offered up: the verdict is what the metal said."""
-    speaker = dice.choice(likely_speakers(job, world.speakers) or list(world.speakers))
+    speaker = dice.choice(likely_speakers(job, world.speakers))
     found = job.offered(speaker)
     short = [meeting for meeting in found if meeting.spare < 0]
     content: Content = {"form": "tried", **door_state(dice, job, defaults=False), **thing(dice, world, speaker)}

@@ -58,18 +58,19 @@ class DoorAsk:
 
 def published(dice: Random, world: World, platform: Platform, door: Door) -> Iterator[DoorAsk]:
     """Every speaker with a record, in each build, with no mount, with each ring and with any of them."""
-    recorded = [speaker for speaker in world.speakers if speaker.says]
+    recorded = [speaker for speaker in world.speakers if speaker.says and door.suits(speaker)]
     for known, year in said_of_the_car(dice, platform):
         cars = tuple(possible(platform, known, year))
         for rings in [None, (), *((ring,) for ring in world.rings)]:
-            for speaker in dice.sample(recorded, 3):
+            for speaker in dice.sample(recorded, min(3, len(recorded))):
                 yield DoorAsk(platform, door.place, cars, known, year, rings, speaker=speaker)
 
 
 def near_the_edge(dice: Random, world: World, platform: Platform, door: Door) -> DoorAsk:
     """A speaker of any size in any state, each of its sizes near to what some car has room for."""
     car = dice.choice(tuple(platform.cars))
-    known, year = dice.choice([*said_of_the_car(dice, platform), (dict(car), None), (dict(car), None)])
+    whole = (platform.splits(car), None)
+    known, year = dice.choice([*said_of_the_car(dice, platform), whole, whole])
     cars = tuple(possible(platform, known, year))
     rings = dice.choice([(), *((ring,) for ring in world.rings), tuple(dice.sample(world.rings, 2))])
     mounting = Mounting(rings, dice.choice((None, None, *world.foams)), dice.choice(("in", "out")))
@@ -85,7 +86,8 @@ def near_the_edge(dice: Random, world: World, platform: Platform, door: Door) ->
     if "basket short" in typed:
         typed["basket short"] = min(typed["basket"], typed["basket short"])
     tabs = mounting.tabs if dice.random() < 0.8 else None
-    like = dice.choice([speaker for speaker in world.speakers if speaker.says]) if dice.random() < 0.15 else None
+    alike = [speaker for speaker in world.speakers if speaker.says and door.suits(speaker)]
+    like = dice.choice(alike) if alike and dice.random() < 0.15 else None
     kept = rings if dice.random() < 0.9 else None
     return DoorAsk(platform, door.place, cars, known, year, kept, mounting.foam, tabs, cut, run, like, typed)
 

@@ -4,7 +4,7 @@ Lengths are whole nanometres and true; what records and notes say of them is wri
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Literal
 
 Car = tuple[tuple[str, str], ...]
@@ -36,6 +36,10 @@ class Door:
         """Whether glass comes down behind it."""
         return any("worst" in room for room in self.rooms.values())
 
+    def suits(self, speaker: "Speaker") -> bool:
+        """Whether its flange covers the hole: what is round is not offered up to an oval one."""
+        return self.round or speaker.sizes["basket"] != speaker.sizes["basket short"]
+
     @property
     def round(self) -> bool:
         """Whether its hole is round in every car."""
@@ -55,7 +59,7 @@ class Ring:
     holes: Mapping[Tabs, tuple[int, int]]
     tabs: bool = False
     ring: bool = True
-    says: Mapping[str, object] = field(default_factory=dict)
+    says: Mapping[str, object] | None = None
 
 
 @dataclass(frozen=True)
