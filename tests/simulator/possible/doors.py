@@ -1,0 +1,237 @@
+"""What notes about a place for a speaker mean, as bounds on its room, the rings, the foams and the speakers."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from tests.simulator.box_world import MM, UNCUT, Axis, Car, Platform, World
+from tests.simulator.doors.measuring import DEPTHS, SPACING
+from tests.simulator.doors.records import FIELD, HOLE
+from tests.simulator.doors.world import WAYS, Door, Ring
+from tests.simulator.notes import Content, Note
+from tests.simulator.possible.cars import builds, chosen
+from tests.simulator.possible.linear import Clause, Option, Sum, constant, more_than, number
+from tests.simulator.possible.openings import in_order
+from tests.simulator.possible.sizes import Interval, gap, in_the_car, known, on_the_bench, read, within
+
+BLAMED = {
+    "depth": ("fixed", "glass"),
+    "glass": ("glass",),
+    "grille": ("front",),
+    "width": WAYS,
+    "height": WAYS,
+}
+SIZE = {text: size for size, text in DEPTHS.items()}
+
+
+@dataclass(frozen=True)
+class DoorNotes:
+    """A place for a speaker, the axes that count there, and the notes of the whole book."""
+
+    world: World
+    platform: Platform
+    door: Door
+    axes: tuple[Axis, ...]
+    book: Sequence[Note]
+
+    def clauses(self, notes: Sequence[tuple[str, Content]]) -> Iterator[Clause]:
+        """Everything that must hold for these notes to be true as they are written."""
+        found = [clause for name, content in notes for clause in self._note(name, content)]
+        yield from found
+        names = {name for clause in found for option in clause for bound in option for name in bound.terms}
+        tuples = {name for name in names if isinstance(name, tuple)}
+        yield from self._parts(tuples)
+        yield from self._rooms([name for name in tuples if name[0] == "room"])
+
+    def _note(self, name: str, content: Content) -> Iterator[Clause]:
+        rings = self._rings(content)
+        if content["form"] == "measured":
+            yield from self._measured(name, content, rings or ())
+        elif rings is not None and content.get("reason") in (None, *BLAMED):
+            yield tuple(self._tried(name, content, rings))
+
+    def _rings(self, content: Content) -> tuple[Ring, ...] | None:
+        said = content.get("mounts")
+        if said == "none" or (said is None and content["form"] == "measured"):
+            return ()
+        named = {ring.name: ring for ring in self.world.rings}
+        words = said if isinstance(said, list) else ["?"]
+        return tuple(named[word] for word in words) if all(word in named for word in words) else None
+
+    def _measured(self, name: str, content: Content, rings: Sequence[Ring]) -> Iterator[Clause]:
+        cars = builds(self.platform, self.axes, content)
+        readings = content["readings"]
+        for reading in readings if isinstance(readings, list) else []:
+            rooms = [list(self._read(content, reading, rings, car)) for car in cars]
+            if reading.get("tool") != "eye" and all(rooms):
+                ends = in_the_car(self.world.shop, reading)
+                yield tuple(
+                    (*chosen(("car", name), car, cars), *(bound for room in found for bound in within(room, ends)))
+                    for car, found in zip(cars, rooms, strict=True)
+                )
+
+    def _read(self, content: Content, reading: Mapping[str, object], rings: Sequence[Ring], car: Car) -> Iterator[Sum]:
+        """What a reading is of, where it can be compared."""
+        of, cut = str(reading["of"]), str(content.get("cut", UNCUT))
+        if of in SIZE and reading.get("datum") in (self.door.face, "bracket seat"):
+            held = sum((number(("held", ring.name)) for ring in rings), Sum({}))
+            room = number(("room", car, cut, None, SIZE[of]))
+            on_it = held.times(-1 if of == "front clearance" else 1)
+            yield room + on_it if reading["datum"] == "bracket seat" else room
+        elif of == "bolt circle":
+            yield number(("circle",))
+        elif of == "hole spacing" and isinstance(content.get("bolt_holes"), dict):
+            yield number(("circle",)).times(float(SPACING[dict_of(content, "bolt_holes")["count"]]))
+        elif of.startswith("cut-out"):
+            ways = WAYS if of == "cut-out" and content.get("shape") != "oval" else (of.removeprefix("cut-out "),)
+            tabs = str(content.get("tabs", ""))
+            for way in ways if set(ways) <= set(WAYS) else ():
+                holes = self._holes(rings, car, cut, way, tabs)
+                if len(holes) == 1 and (tabs or not any(has_tabs(ring) for ring in rings)):
+                    yield holes[0]
+
+    def _tried(self, name: str, content: Content, rings: tuple[Ring, ...]) -> Iterator[Option]:
+        """The ways in which it may have been so."""
+        fitted = content["verdict"] != "does not"
+        said = content.get("to_spare" if fitted else "short_by")
+        cars = builds(self.platform, self.axes, content)
+        cut = str(content.get("cut", f"something in {name}" if fitted else UNCUT))
+        cuts = [cut] if fitted or said is None or "cut" in content else [UNCUT, f"something in {name}"]
+        tabs = [str(content["tabs"])] if "tabs" in content else ["in", "out"]
+        run = self._run(content, fitted=fitted, by_how_much=said is not None)
+        for car, at, tab, down in product(cars, cuts, tabs, run):
+            met = list(self._met(name, content, rings, (car, at, tab), run=down))
+            spots = [spare for size, spare in met if size in BLAMED.get(str(content.get("reason")), ())]
+            about = spots if said is not None and content.get("reason") in ("depth", "glass", "grille") else []
+            ends = gap(self.world.shop, said) if about else (0.0, 0.0)
+            for spot in about or [None]:
+                by = within(spot.times(1 if fitted else -1), ends) if spot else ()
+                if fitted:
+                    yield (*by, *(spare for _, spare in met))
+                else:
+                    playing = constant(self._excursion(content))
+                    yield from (
+                        (*by, more_than(playing if size == "front" else Sum({}), spare))
+                        for size, spare in met
+                        if content.get("reason") is None or size in BLAMED[str(content["reason"])]
+                    )
+
+    def _run(self, content: Content, *, fitted: bool, by_how_much: bool) -> list[bool]:
+        if not self.door.glass:
+            return [False]
+        if "glass" in content:
+            return [content["glass"] == "down" and not (fitted and content["sure"] == "measured")]
+        return [True, False] if by_how_much else [not fitted]
+
+    def _met(
+        self, name: str, content: Content, rings: Sequence[Ring], state: tuple[Car, str, str], *, run: bool
+    ) -> Iterator[tuple[str, Sum]]:
+        car, cut, tabs = state
+        whose = self._whose(name, content)
+        held = sum((number(("held", ring.name)) for ring in rings), Sum({})) + self._gasket(name, content)
+        for way, size in zip(WAYS, ("basket", "basket short"), strict=True):
+            for hole in self._holes(rings, car, cut, way, tabs):
+                yield way, hole - number(("part", whose, size))
+        depth = number(("part", whose, "depth"))
+        for size, there in (("fixed", "fixed"), *((("glass", "worst"),) if run else ())):
+            yield size, number(("room", car, cut, None, there)) + held - depth
+        yield "front", number(("room", car, cut, None, "front")) - held - number(("part", whose, "front"))
+
+    def _holes(self, rings: Sequence[Ring], car: Car, cut: str, way: str, tabs: str) -> list[Sum]:
+        """Every hole that a basket goes through."""
+        found = [number(("room", car, cut, None, way))]
+        for ring in rings:
+            measured = any(key in (ring.says or {}) for key in ("inner", "tabs_in"))
+            own = [number(("hole", ring.name, tabs if has_tabs(ring) else "in"))] if measured or not ring.ring else []
+            found = [*found, *own] if ring.ring else own
+        return found
+
+    def _gasket(self, name: str, content: Content) -> Sum:
+        said = content.get("gasket")
+        if said == "none":
+            return Sum({})
+        known_one = any(foam.name == said for foam in self.world.foams)
+        return number(("foam", said if known_one or said is None else "strange", None if known_one else name))
+
+    def _whose(self, name: str, content: Content) -> str:
+        speaker = next(one for one in self.world.speakers if one.name == content["what"])
+        return speaker.name if speaker.says is not None else f"{speaker.name} in {name}"
+
+    def _excursion(self, content: Content) -> float:
+        """How much further a cone comes when it plays; a no may have been said of that."""
+        speaker = next(one for one in self.world.speakers if one.name == content["what"])
+        text = (speaker.says or {}).get("excursion")
+        middle, give, _ = read(str(text)) if text else (0.0, 0.0, None)
+        return middle + (give or 0.0)
+
+    def _parts(self, names: set[tuple[object, ...]]) -> Iterator[Clause]:
+        """Rings, foams and speakers, as their records have them."""
+        shop = self.world.shop
+        for ring in self.world.rings:
+            says = ring.says or {}
+            held = (
+                (0.0, 0.0)
+                if says.get("proud") == "flush"
+                else on_the_bench(shop, says.get("proud", says.get("thickness")))
+            )
+            yield (within(number(("held", ring.name)), held) if held else (),)
+            ends = {"in": "tabs_in", "out": "tabs_out"} if has_tabs(ring) else {"in": "inner"}
+            for tabs, field in ends.items():
+                yield from known(("hole", ring.name, tabs), on_the_bench(shop, says.get(field)))
+            if has_tabs(ring):
+                yield ((number(("hole", ring.name, "out")) - number(("hole", ring.name, "in")),),)
+        for name in names:
+            if name[0] == "foam":
+                yield (tuple(self._foam(name)),)
+        for whose in sorted({str(name[1]) for name in names if name[0] == "part"}):
+            yield from self._speaker(whose)
+
+    def _foam(self, name: tuple[object, ...]) -> Iterator[Sum]:
+        held = number(name)
+        yield held
+        free = {foam.name: read(str(foam.says["free_thickness"]))[0] for foam in self.world.foams if foam.says}
+        said = next((foam.says for foam in self.world.foams if foam.name == name[1]), None)
+        if said and "squeeze" in said:
+            squeezed = free[str(name[1])] * (100 - float(str(said["squeeze"]).split()[0])) / 100
+            yield from within(held, (squeezed, squeezed))
+        elif name[1] != "strange":
+            yield constant(free.get(str(name[1]), max(free.values(), default=0.0))) - held
+
+    def _speaker(self, whose: str) -> Iterator[Clause]:
+        sizes = {size: self._size(whose, size) for size in ("basket", "basket short", "depth", "front")}
+        for size, ends in sizes.items():
+            if size != "basket short" or ends:
+                yield from known(("part", whose, size), ends)
+        if sizes["basket short"] is None:
+            same = number(("part", whose, "basket short")) - number(("part", whose, "basket"))
+            yield ((same, same.times(-1)),)
+
+    def _size(self, whose: str, size: str) -> Interval:
+        named, _, note = whose.partition(" in note-")
+        speaker = next(one for one in self.world.speakers if one.name == named)
+        shop = self.world.shop
+        if speaker.says is None:
+            content = next(one.content for one in self.book if one.name == f"note-{note}")
+            return on_the_bench(shop, dict_of(content, "sizes").get(FIELD[size]), shop.tools["none"] / MM)
+        own = on_the_bench(shop, speaker.says.get(FIELD[size]))
+        return own or on_the_bench(shop, speaker.says.get(HOLE.get(size, "")))
+
+    def _rooms(self, rooms: Sequence[tuple[object, ...]]) -> Iterator[Clause]:
+        """A cut takes nothing away, the long way is no shorter, and the glass is nowhere further off than at its worst."""
+        yield from in_order(rooms)
+        for _, car, cut, _, size in rooms:
+            for mean, roomy in (("short way", "long way"), ("worst", "down")):
+                there = ("room", car, cut, None, roomy)
+                if size == mean and there in rooms:
+                    yield ((number(there) - number(("room", car, cut, None, mean)),),)
+
+
+def has_tabs(ring: Ring) -> bool:
+    """Whether its record knows of tabs."""
+    return "tabs_in" in (ring.says or {})
+
+
+def dict_of(content: Content, key: str) -> dict[str, object]:
+    """A part of a note that has keys of its own."""
+    found = content.get(key, {})
+    return dict(found) if isinstance(found, dict) else {}
