@@ -29,6 +29,11 @@ class Note:
     in_full: Content = field(default_factory=dict)
 
 
+def is_strong(content: Content) -> bool:
+    """Whether it says of a place what somebody saw or measured there."""
+    return content["form"] == "measured" or (content["form"] == "tried" and content["sure"] not in HEARSAY)
+
+
 def state_of(dice: Random, job: Job, *, defaults: bool) -> Content:
     """The car and the way of fitting, as far as they were written down.
 

@@ -7,7 +7,7 @@ from random import Random
 from tests.simulator.box_world import World
 from tests.simulator.doors.jobs import DoorJob
 from tests.simulator.jobs import Job
-from tests.simulator.notes import HEARSAY, Content, Note
+from tests.simulator.notes import Content, Note, is_strong
 
 # What a note says instead of the truth about a job; the same content where it cannot be told so.
 Falsehood = Callable[[Random, World, Job | DoorJob, Content], Content]
@@ -23,7 +23,7 @@ class Regime:
 
     def told(self, dice: Random, world: World, job: Job | DoorJob, note: Note) -> Note:
         """The note as it gets into the book; what is weak or false anyway stays as it is."""
-        if note.false or note.content.get("sure") in HEARSAY or dice.random() >= self.share:
+        if note.false or not is_strong(note.content) or dice.random() >= self.share:
             return note
         ways = {name: way(dice, world, job, note.content) for name, way in self.ways.items()}
         able = {name: made for name, made in ways.items() if made != note.content}

@@ -46,7 +46,7 @@ class DoorNotes:
     def _note(self, name: str, content: Content) -> Iterator[Clause]:
         rings = self._rings(content)
         if content["form"] == "measured":
-            yield from self._measured(name, content, rings or ())
+            yield from self._measured(name, content, rings)
         elif rings is not None and content.get("reason") in (None, *BLAMED):
             yield tuple(self._tried(name, content, rings))
 
@@ -58,7 +58,7 @@ class DoorNotes:
         words = said if isinstance(said, list) else ["?"]
         return tuple(named[word] for word in words) if all(word in named for word in words) else None
 
-    def _measured(self, name: str, content: Content, rings: Sequence[Ring]) -> Iterator[Clause]:
+    def _measured(self, name: str, content: Content, rings: Sequence[Ring] | None) -> Iterator[Clause]:
         cars = builds(self.platform, self.axes, content)
         readings = content["readings"]
         for reading in readings if isinstance(readings, list) else []:
@@ -70,25 +70,34 @@ class DoorNotes:
                     for car, found in zip(cars, rooms, strict=True)
                 )
 
-    def _read(self, content: Content, reading: Mapping[str, object], rings: Sequence[Ring], car: Car) -> Iterator[Sum]:
-        """What a reading is of, where it can be compared."""
-        of, cut = str(reading["of"]), str(content.get("cut", UNCUT))
-        if of in SIZE and reading.get("datum") in (self.door.face, "bracket seat"):
-            held = sum((number(("held", ring.name)) for ring in rings), Sum({}))
+    def _read(
+        self, content: Content, reading: Mapping[str, object], rings: Sequence[Ring] | None, car: Car
+    ) -> Iterator[Sum]:
+        """What a reading is of, where it can be compared; nobody knows what it is through rings that are None."""
+        of, cut, datum = str(reading["of"]), str(content.get("cut", UNCUT)), reading.get("datum")
+        if of in SIZE:
             room = number(("room", car, cut, None, SIZE[of]))
-            on_it = held.times(-1 if of == "front clearance" else 1)
-            yield room + on_it if reading["datum"] == "bracket seat" else room
+            if datum == self.door.face:
+                yield room
+            elif datum == "bracket seat" and rings is not None:
+                held = sum((number(("held", ring.name)) for ring in rings), Sum({}))
+                yield room + held.times(-1 if of == "front clearance" else 1)
         elif of == "bolt circle":
             yield number(("circle",))
-        elif of == "hole spacing" and isinstance(content.get("bolt_holes"), dict):
-            yield number(("circle",)).times(float(SPACING[dict_of(content, "bolt_holes")["count"]]))
-        elif of.startswith("cut-out"):
-            ways = WAYS if of == "cut-out" and content.get("shape") != "oval" else (of.removeprefix("cut-out "),)
-            tabs = str(content.get("tabs", ""))
-            for way in ways if set(ways) <= set(WAYS) else ():
-                holes = self._holes(rings, car, cut, way, tabs)
-                if len(holes) == 1 and (tabs or not any(has_tabs(ring) for ring in rings)):
-                    yield holes[0]
+        elif of == "hole spacing" and "bolt_holes" in content:
+            yield number(("circle",)).times(float(SPACING[int(str(dict_of(content, "bolt_holes")["count"]))]))
+        elif of.startswith("cut-out") and rings is not None:
+            yield from self._hole_read(content, of, rings, (car, cut))
+
+    def _hole_read(self, content: Content, of: str, rings: Sequence[Ring], state: tuple[Car, str]) -> Iterator[Sum]:
+        """The one hole that there is to read: both ways of a round one, of an oval one the way that is named."""
+        ways = WAYS if of == "cut-out" else (of.removeprefix("cut-out "),)
+        tabs = str(content.get("tabs", ""))
+        if (of == "cut-out" and content.get("shape") == "oval") or (not tabs and any(map(has_tabs, rings))):
+            return
+        for way in ways:
+            holes = self._holes(rings, *state, way, tabs)
+            yield from holes if len(holes) == 1 else ()
 
     def _tried(self, name: str, content: Content, rings: tuple[Ring, ...]) -> Iterator[Option]:
         """The ways in which it may have been so."""
@@ -217,13 +226,26 @@ class DoorNotes:
         return own or on_the_bench(shop, speaker.says.get(HOLE.get(size, "")))
 
     def _rooms(self, rooms: Sequence[tuple[object, ...]]) -> Iterator[Clause]:
-        """A cut takes nothing away, the long way is no shorter, and the glass is nowhere further off than at its worst."""
+        """A cut takes nothing away, the long way is no shorter, the glass is nowhere nearer than at its worst."""
         yield from in_order(rooms)
         for _, car, cut, _, size in rooms:
             for mean, roomy in (("short way", "long way"), ("worst", "down")):
                 there = ("room", car, cut, None, roomy)
                 if size == mean and there in rooms:
-                    yield ((number(there) - number(("room", car, cut, None, mean)),),)
+                    more = number(there) - number(("room", car, cut, None, mean))
+                    yield ((more,) if size == "short way" or self._travel_read() else (more, more.times(-1)),)
+
+    def _travel_read(self) -> bool:
+        """Whether anybody read how near the glass comes at its worst; else where it is fully down counts for that."""
+        told = (note.content for note in self.book if note.content.get("vehicle") == self.platform.name)
+        here = (content for content in told if content["form"] == "measured" and self._is_here(content))
+        readings = (content["readings"] for content in here)
+        return any(one["of"] == DEPTHS["worst"] for found in readings if isinstance(found, list) for one in found)
+
+    def _is_here(self, content: Content) -> bool:
+        """Whether a note is about this side, or about the other one and says that this one was measured the same."""
+        same = content.get("other_side") == "measured the same"
+        return content["place"] == self.door.place or (same and content["place"] == self.door.other)
 
 
 def has_tabs(ring: Ring) -> bool:

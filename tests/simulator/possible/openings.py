@@ -47,7 +47,7 @@ class OpeningNotes:
     def _note(self, name: str, content: Content) -> Iterator[Clause]:
         kits = self._kits(content)
         if content["form"] == "measured":
-            yield from self._measured(name, content, kits or ())
+            yield from self._measured(name, content, kits)
         elif kits is not None and content.get("reason") not in ("circuit", "load", "other"):
             yield tuple(self._tried(name, content, kits))
 
@@ -60,14 +60,14 @@ class OpeningNotes:
         words = said if isinstance(said, list) else ["?"]
         return tuple(named[word] for word in words) if all(word in named for word in words) else None
 
-    def _measured(self, name: str, content: Content, kits: Sequence[Kit]) -> Iterator[Clause]:
+    def _measured(self, name: str, content: Content, kits: Sequence[Kit] | None) -> Iterator[Clause]:
         cars = builds(self.platform, self.axes, content)
         state = (str(content.get("cut", UNCUT)), str(content.get("loom", "aside")))
         readings = content["readings"]
         for reading in readings if isinstance(readings, list) else []:
             depth = reading["of"] == "depth"
             seat = reading.get("datum") == "kit seat"
-            if reading.get("tool") == "eye" or (depth and reading.get("datum") not in ("sub-dash face", "kit seat")):
+            if not self._counts(reading, kits):
                 continue
             zones = NINTHS if reading.get("zones") == "all" else reading.get("zones")
             spots = [zones] if zones else [(ninth,) for ninth in NINTHS]
@@ -78,15 +78,23 @@ class OpeningNotes:
                         bound
                         for ninth in (spot if depth else [None])
                         for bound in within(
-                            self._deep(kits if seat else (), car, state, ninth or "")
+                            self._deep((kits or ()) if seat else (), car, state, ninth or "")
                             if depth
-                            else self._front(kits, car, state, reading["of"]),
+                            else self._front(kits or (), car, state, reading["of"]),
                             in_the_car(self.world.shop, reading),
                         )
                     ),
                 )
                 for car, spot in product(cars, spots if depth else [()])
             )
+
+    def _counts(self, reading: Content, kits: Sequence[Kit] | None) -> bool:
+        """Whether a reading can be compared: not by eye, not from elsewhere, not through what nobody could describe."""
+        if reading.get("tool") == "eye":
+            return False
+        if reading["of"] != "depth" or reading.get("datum") == "kit seat":
+            return kits is not None
+        return reading.get("datum") == "sub-dash face"
 
     def _tried(self, name: str, content: Content, kits: tuple[Kit, ...]) -> Iterator[Option]:
         """The ways in which it may have been so; a blank is every way that it may have been."""

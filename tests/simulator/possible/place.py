@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from tests.simulator.box_world import Axis, World
-from tests.simulator.notes import HEARSAY, Content, Note
+from tests.simulator.notes import Content, Note, is_strong
 from tests.simulator.possible.doors import DoorNotes
 from tests.simulator.possible.linear import possible
 from tests.simulator.possible.openings import OpeningNotes
@@ -58,8 +58,3 @@ class Written:
 def counts(axis: Axis) -> bool:
     """Whether the book takes a place's room to differ with an axis."""
     return axis.told in ("as it is", "between two years")
-
-
-def is_strong(content: Content) -> bool:
-    """Whether somebody saw or measured it."""
-    return content["form"] == "measured" or (content["form"] == "tried" and content["sure"] not in HEARSAY)
