@@ -9,6 +9,7 @@ from pathlib import Path
 from random import Random
 from tempfile import TemporaryDirectory
 
+from bezelbook.finding import Finding
 from bezelbook.pipeline import Counter, open_book
 from bezelbook.reasoning.answer import place_of
 from bezelbook.reasoning.asking import read_question
@@ -55,6 +56,7 @@ class Made:
     world: World
     notes: tuple[Note, ...]
     counter: Counter
+    findings: tuple[Finding, ...] = field(default=(), repr=False)
 
     @cached_property
     def _openings(self) -> dict[tuple[str, str], Place]:
@@ -121,7 +123,7 @@ def make_of(seed: str, world: World, notes: Iterable[Note]) -> Made:
         book = open_book(Path(folder))
     if book.loaded.complaints:
         raise ValueError("\n".join(map(str, book.loaded.complaints)))
-    return Made(seed, world, told, Counter(book.base))
+    return Made(seed, world, told, Counter(book.base), book.findings)
 
 
 def asks(made: Made, near: int) -> Iterator[Ask | DoorAsk]:

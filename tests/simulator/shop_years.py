@@ -80,7 +80,7 @@ def copied(dice: Random, name: str, notes: list[Note]) -> Note:
     first = dice.choice(notes)
     content = first.content | {"author": dice.choice(CREW).initials}
     content.pop("replaces", None)
-    return Note(name, content, first.false or "told twice")
+    return Note(name, content, first.false or "told twice", first.in_full)
 
 
 def replaced(dice: Random, notes: list[Note]) -> Note:

@@ -113,8 +113,7 @@ class DoorNotes:
             spots = [spare for size, spare in met if size in BLAMED.get(str(content.get("reason")), ())]
             about = spots if said is not None and content.get("reason") in ("depth", "glass", "grille") else []
             ends = gap(self.world.shop, said) if about else (0.0, 0.0)
-            for spot in about or [None]:
-                by = within(spot.times(1 if fitted else -1), ends) if spot else ()
+            for by in [within(spot.times(1 if fitted else -1), ends) for spot in about] or [()]:
                 if fitted:
                     yield (*by, *(spare for _, spare in met))
                 else:
