@@ -32,10 +32,10 @@ def is_blank(content: Content, path: Path) -> bool:
     """Whether a note says nothing in a field."""
     at: object = content
     for step in path:
-        if (isinstance(at, dict) and step in at) or (isinstance(at, list) and isinstance(step, int) and step < len(at)):
-            at = at[step]
-        else:
+        inside = dict(enumerate(at)) if isinstance(at, list) else at
+        if not isinstance(inside, dict) or step not in inside:
             return True
+        at = inside[step]
     return False
 
 

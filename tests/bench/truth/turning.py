@@ -1,12 +1,13 @@
-"""What two clashing notes truly turn on: the axes that make both true once the truth is filled in there."""
+"""What two notes that were set against each other truly turn on, and whether that was proposed."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tests.bench.truth.books import Judged
-from tests.bench.truth.fired import SAME_AXIS, Fired
-from tests.simulator.box_world import Axis
+from tests.bench.truth.books import TRUE, Judged
+from tests.bench.truth.fired import SAME_AXIS
+from tests.simulator.box_world import Axis, Platform
 from tests.simulator.notes import Content, Note
+from tests.simulator.possible.place import Where
 
 FIELDS = {
     "mount": "mounts",
@@ -22,7 +23,7 @@ FIELDS = {
 
 @dataclass(frozen=True)
 class Case:
-    """A clash that is one: what it truly turns on, and the first two axes that were proposed."""
+    """Two notes with an explanation: what they truly turn on, and the axes that were proposed, the likeliest first."""
 
     axes: frozenset[str]
     proposed: tuple[str, ...]
@@ -33,50 +34,75 @@ class Case:
         return bool(self.axes & set(self.proposed[:2]))
 
 
+@dataclass(frozen=True)
+class Turn:
+    """Something in which two notes can differ: a field, or one way in which cars do."""
+
+    word: str
+    field: str
+    split: Axis | None = None
+
+    def said(self, content: Content) -> object:
+        """What a note says of it; None for a blank."""
+        found = content.get(self.field)
+        return found.get(self.split.name) if self.split and isinstance(found, dict) else found
+
+    def put(self, content: Content, source: Content) -> Content:
+        """A note with what another says of it; a model year that stood for a way in which cars differ goes with it."""
+        value = self.said(source)
+        if self.split is None:
+            return content | ({} if value is None else {self.field: value})
+        splits = content.get("splits")
+        rest = {key: said for key, said in content.items() if key != "year"}
+        return rest | {"splits": (splits if isinstance(splits, dict) else {}) | {self.split.name: value}}
+
+
 def cases(book: Judged) -> Iterator[Case]:
-    """Each conflict between two notes that cannot both be true, where what they turn on differs or is blank."""
+    """Each conflict between two notes of which something explains the other: what that is differs or is blank there."""
     for one in book.fired:
-        if one.sort != "conflict" or len(one.notes) < 2 or book.can_be_true(one.notes[:2]) is not False:
-            continue
-        axes = frozenset(true_axes(book, one))
-        if axes:
-            yield Case(axes, one.axes)
+        if one.sort == "conflict" and len(one.notes) >= 2:
+            axes = frozenset(true_axes(book, *(book.by_name[name] for name in one.notes[:2])))
+            if axes:
+                yield Case(axes, one.axes)
 
 
-def true_axes(book: Judged, one: Fired) -> Iterator[str]:
-    """The axes that differ as written, or are blank, and on which the truth makes both notes true."""
-    first, second = (book.by_name[name] for name in one.notes[:2])
+def true_axes(book: Judged, first: Note, second: Note) -> Iterator[str]:
+    """The axes that differ as written, or are blank, and that truly explain why both were seen.
+
+    Of two notes that cannot both be true as written these are the axes on which the truth alone makes them so. Of two
+    that can, since something is blank, those on which they would clash, had all of it been as it was but that.
+    """
     where = book.written.where(first)
     if where is None or where != book.written.where(second) or not (first.in_full and second.in_full):
         return
-    for axis, field in FIELDS.items():
-        if _apart(first.content.get(field), second.content.get(field)):
-            told = [(note.name, note.content | _kept(note, field)) for note in (first, second)]
-            if book.written.possible(where, [told[0], told[1]]):
-                yield axis
-    for split in book.made.world.platform(where[0]).axes:
-        if _apart(*(_split(note.content, split) for note in (first, second))):
-            told = [(note.name, _with_split(note, split)) for note in (first, second)]
-            if book.written.possible(where, told, (split,)):
-                yield SAME_AXIS.get(split.name, split.name)
+    clash = book.can_be_true((first.name, second.name)) is False
+    if not clash and not {first.false, second.false} <= set(TRUE):
+        return
+    for turn in turns(book.made.world.platform(where[0])):
+        one, other = turn.said(first.content), turn.said(second.content)
+        if one is None or other is None or one != other:
+            explains = _mends if clash else _is_needed
+            if explains(book, where, (first, second), turn):
+                yield turn.word
 
 
-def _apart(one: object, other: object) -> bool:
-    return one is None or other is None or one != other
+def turns(platform: Platform) -> Iterator[Turn]:
+    """Everything in which two notes about a platform can differ."""
+    yield from (Turn(word, field) for word, field in FIELDS.items())
+    yield from (Turn(SAME_AXIS.get(axis.name, axis.name), "splits", axis) for axis in platform.axes)
 
 
-def _kept(note: Note, field: str) -> Content:
-    return {field: note.in_full[field]} if field in note.in_full else {}
+def _mends(book: Judged, where: Where, pair: tuple[Note, Note], turn: Turn) -> bool:
+    """Whether both can be true once the truth about it is filled in."""
+    told = [(note.name, turn.put(note.content, note.in_full)) for note in pair]
+    return book.written.possible(where, told, (turn.split,) if turn.split else ()) is True
 
 
-def _split(content: Content, axis: Axis) -> object:
-    splits = content.get("splits", {})
-    return splits.get(axis.name) if isinstance(splits, dict) else None
-
-
-def _with_split(note: Note, axis: Axis) -> Content:
-    """A note with the truth about one way in which cars differ; the year, which stood for it, is left out."""
-    splits = note.content.get("splits", {})
-    known = splits if isinstance(splits, dict) else {}
-    rest = {key: said for key, said in note.content.items() if key != "year"}
-    return rest | {"splits": known | {axis.name: _split(note.in_full, axis)}}
+def _is_needed(book: Judged, where: Where, pair: tuple[Note, Note], turn: Turn) -> bool:
+    """Whether they could not both be true, had it been with either as it truly was with the other."""
+    axes = book.made.world.platform(where[0]).axes
+    for one, other in (pair, pair[::-1]):
+        told = [(one.name, one.in_full), (other.name, turn.put(other.in_full, one.in_full))]
+        if book.written.possible(where, told, axes) is False:
+            return True
+    return False

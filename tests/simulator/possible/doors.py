@@ -113,7 +113,8 @@ class DoorNotes:
             spots = [spare for size, spare in met if size in BLAMED.get(str(content.get("reason")), ())]
             about = spots if said is not None and content.get("reason") in ("depth", "glass", "grille") else []
             ends = gap(self.world.shop, said) if about else (0.0, 0.0)
-            for by in [within(spot.times(1 if fitted else -1), ends) for spot in about] or [()]:
+            ways: list[Option] = [within(spot.times(1 if fitted else -1), ends) for spot in about]
+            for by in ways or [()]:
                 if fitted:
                     yield (*by, *(spare for _, spare in met))
                 else:

@@ -1,5 +1,6 @@
 """The oracle's search against trying out every whole number."""
 
+from collections.abc import Hashable
 from itertools import product
 from random import Random
 
@@ -27,7 +28,7 @@ def clauses_of(seed: int) -> list[Clause]:
 def by_trying(clauses: list[Clause]) -> bool:
     """The same by trying every whole number from 0 to 4."""
     for values in product(range(5), repeat=len(NAMES)):
-        at = {name: float(value) for name, value in zip(NAMES, values, strict=True)}
+        at: dict[Hashable, float] = {name: float(value) for name, value in zip(NAMES, values, strict=True)}
         if all(any(all(bound.at(at) >= 0 for bound in option) for option in clause) for clause in clauses):
             return True
     return False

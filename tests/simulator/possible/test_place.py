@@ -24,8 +24,8 @@ def test_the_strong_notes_of_an_honest_shop_can_all_be_true(draw: Draw) -> None:
         world = draw(dice)
         written = Written(world, notes_of(dice, world, HONEST, 40))
         for platform in world.platforms:
-            for place in (*platform.openings, *platform.doors):
-                where = (platform.name, place.place)
+            for place in (*(one.place for one in platform.openings), *(one.place for one in platform.doors)):
+                where = (platform.name, place)
                 strong = [note for note in written.strong_at(where) if note.false in TRUE]
                 assert written.possible(where, [(note.name, note.content) for note in strong]) is not False
 
