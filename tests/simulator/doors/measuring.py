@@ -88,7 +88,8 @@ def other_side(dice: Random, job: DoorJob, through: Mounting) -> Content:
     """How the other side compares, as far as anybody looked."""
     if job.door.other is None or dice.random() < 0.5:
         return {}
-    there = job.platform.door_room(job.car, job.door.other, job.cut)
-    same = there == job.room and not through.rings
-    words = ["assumed the same", *(["measured the same"] if same else ["not the same"])]
-    return {"other_side": dice.choice(words)}
+    if job.platform.door_room(job.car, job.door.other, job.cut) != job.room:
+        return {"other_side": dice.choice(("assumed the same", "not the same"))}
+    return {
+        "other_side": "assumed the same" if through.rings else dice.choice(("assumed the same", "measured the same"))
+    }
