@@ -1,6 +1,18 @@
 """The verdict, in the order that a careful shop would give it."""
 
-from tests.reasoning.speakers.doors import BUILDS, ask, book, car, measured, mount, reading, roomy, speaker, tried
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    ask,
+    book,
+    car,
+    measured,
+    mount,
+    place,
+    reading,
+    roomy,
+    speaker,
+    tried,
+)
 
 
 def test_a_ring_of_the_book_that_is_tight_tells_nothing_of_the_place() -> None:
@@ -72,3 +84,9 @@ def test_rings_thicker_than_the_front_leave_less_than_nothing_there() -> None:
     refused = tried(verdict="does not", reason="grille", mounts=["one", "two"])
     assert ask(book(*rings, refused), what={"front_height": "16 mm"}).verdict != "goes in"
     assert ask(book(*rings), what={"front_height": "1 mm"}, mounts=["one"]).verdict != "goes in"
+
+
+def test_words_that_name_no_mount_are_each_note_s_own_thing() -> None:
+    words = {"mounts": ["some bracket"]}
+    both = book(tried("yes", **words), tried("no", **words, verdict="does not", reason="depth"))
+    assert len(place(both).accounts) == 1
