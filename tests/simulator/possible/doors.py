@@ -4,15 +4,15 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
 
-from tests.simulator.box_world import MM, UNCUT, Axis, Car, Platform, World
+from tests.simulator.box_world import UNCUT, Axis, Car, Platform, World
 from tests.simulator.doors.measuring import DEPTHS, SPACING
-from tests.simulator.doors.records import FIELD, HOLE
 from tests.simulator.doors.world import WAYS, Door, Ring
 from tests.simulator.notes import Content, Note
 from tests.simulator.possible.cars import builds, chosen
+from tests.simulator.possible.door_parts import DoorParts, dict_of, has_tabs
 from tests.simulator.possible.linear import Clause, Option, Sum, constant, more_than, number
 from tests.simulator.possible.openings import in_order
-from tests.simulator.possible.sizes import Interval, gap, in_the_car, known, on_the_bench, read, within
+from tests.simulator.possible.sizes import gap, in_the_car, within
 
 BLAMED = {
     "depth": ("fixed", "glass"),
@@ -40,7 +40,7 @@ class DoorNotes:
         yield from found
         names = {name for clause in found for option in clause for bound in option for name in bound.terms}
         tuples = {name for name in names if isinstance(name, tuple)}
-        yield from self._parts(tuples)
+        yield from DoorParts(self.world, self.book).clauses(tuples)
         yield from self._rooms([name for name in tuples if name[0] == "room"])
 
     def _note(self, name: str, content: Content) -> Iterator[Clause]:
@@ -118,7 +118,7 @@ class DoorNotes:
                 if fitted:
                     yield (*by, *(spare for _, spare in met))
                 else:
-                    playing = constant(self._excursion(content))
+                    playing = constant(DoorParts(self.world, self.book).excursion(content))
                     yield from (
                         (*by, more_than(playing if size == "front" else Sum({}), spare))
                         for size, spare in met
@@ -166,65 +166,6 @@ class DoorNotes:
         speaker = next(one for one in self.world.speakers if one.name == content["what"])
         return speaker.name if speaker.says is not None else f"{speaker.name} in {name}"
 
-    def _excursion(self, content: Content) -> float:
-        """How much further a cone comes when it plays; a no may have been said of that."""
-        speaker = next(one for one in self.world.speakers if one.name == content["what"])
-        text = (speaker.says or {}).get("excursion")
-        middle, give, _ = read(str(text)) if text else (0.0, 0.0, None)
-        return middle + (give or 0.0)
-
-    def _parts(self, names: set[tuple[object, ...]]) -> Iterator[Clause]:
-        """Rings, foams and speakers, as their records have them."""
-        shop = self.world.shop
-        for ring in self.world.rings:
-            says = ring.says or {}
-            held = (
-                (0.0, 0.0)
-                if says.get("proud") == "flush"
-                else on_the_bench(shop, says.get("proud", says.get("thickness")))
-            )
-            yield (within(number(("held", ring.name)), held) if held else (),)
-            ends = {"in": "tabs_in", "out": "tabs_out"} if has_tabs(ring) else {"in": "inner"}
-            for tabs, field in ends.items():
-                yield from known(("hole", ring.name, tabs), on_the_bench(shop, says.get(field)))
-            if has_tabs(ring):
-                yield ((number(("hole", ring.name, "out")) - number(("hole", ring.name, "in")),),)
-        for name in names:
-            if name[0] == "foam":
-                yield (tuple(self._foam(name)),)
-        for whose in sorted({str(name[1]) for name in names if name[0] == "part"}):
-            yield from self._speaker(whose)
-
-    def _foam(self, name: tuple[object, ...]) -> Iterator[Sum]:
-        held = number(name)
-        yield held
-        free = {foam.name: read(str(foam.says["free_thickness"]))[0] for foam in self.world.foams if foam.says}
-        said = next((foam.says for foam in self.world.foams if foam.name == name[1]), None)
-        if said and "squeeze" in said:
-            squeezed = free[str(name[1])] * (100 - float(str(said["squeeze"]).split()[0])) / 100
-            yield from within(held, (squeezed, squeezed))
-        elif name[1] != "strange":
-            yield constant(free.get(str(name[1]), max(free.values(), default=0.0))) - held
-
-    def _speaker(self, whose: str) -> Iterator[Clause]:
-        sizes = {size: self._size(whose, size) for size in ("basket", "basket short", "depth", "front")}
-        for size, ends in sizes.items():
-            if size != "basket short" or ends:
-                yield from known(("part", whose, size), ends)
-        if sizes["basket short"] is None:
-            same = number(("part", whose, "basket short")) - number(("part", whose, "basket"))
-            yield ((same, same.times(-1)),)
-
-    def _size(self, whose: str, size: str) -> Interval:
-        named, _, note = whose.partition(" in note-")
-        speaker = next(one for one in self.world.speakers if one.name == named)
-        shop = self.world.shop
-        if speaker.says is None:
-            content = next(one.content for one in self.book if one.name == f"note-{note}")
-            return on_the_bench(shop, dict_of(content, "sizes").get(FIELD[size]), shop.tools["none"] / MM)
-        own = on_the_bench(shop, speaker.says.get(FIELD[size]))
-        return own or on_the_bench(shop, speaker.says.get(HOLE.get(size, "")))
-
     def _rooms(self, rooms: Sequence[tuple[object, ...]]) -> Iterator[Clause]:
         """A cut takes nothing away, the long way is no shorter, the glass is nowhere nearer than at its worst."""
         yield from in_order(rooms)
@@ -246,14 +187,3 @@ class DoorNotes:
         """Whether a note is about this side, or about the other one and says that this one was measured the same."""
         same = content.get("other_side") == "measured the same"
         return content["place"] == self.door.place or (same and content["place"] == self.door.other)
-
-
-def has_tabs(ring: Ring) -> bool:
-    """Whether its record knows of tabs."""
-    return "tabs_in" in (ring.says or {})
-
-
-def dict_of(content: Content, key: str) -> dict[str, object]:
-    """A part of a note that has keys of its own."""
-    found = content.get(key, {})
-    return dict(found) if isinstance(found, dict) else {}

@@ -1,20 +1,16 @@
-"""What notes about a dash opening mean, as bounds on the room, the kits and the units; by design only what is written.
-
-What stands out behind a body and its plug are one number each here, so that a plug and a stud with a ± are a little
-less tied to each other than they are on the bench.
-"""
+"""What notes about a dash opening mean as they are written: bounds on the room, the kits and the units."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
 
-from tests.simulator.box_world import FRONT, MM, NINTHS, UNCUT, Axis, Car, Kit, Opening, Platform, World
-from tests.simulator.draw_parts import FIELD
+from tests.simulator.box_world import FRONT, NINTHS, UNCUT, Axis, Car, Kit, Opening, Platform, World
 from tests.simulator.meeting import behind
 from tests.simulator.notes import Content, Note
 from tests.simulator.possible.cars import builds, chosen
 from tests.simulator.possible.linear import Clause, Option, Sum, more_than, number
-from tests.simulator.possible.sizes import Interval, gap, in_the_car, known, on_the_bench, within
+from tests.simulator.possible.opening_parts import OpeningParts, says_hole
+from tests.simulator.possible.sizes import gap, in_the_car, within
 
 BLAMED = {
     "depth": ("depth", "plug"),
@@ -23,7 +19,7 @@ BLAMED = {
     "nose": ("nose width", "nose height"),
     "plug": ("plug",),
 }
-MEETING = tuple[str, str | None, Sum]
+Left = tuple[str, str | None, Sum]
 
 
 @dataclass(frozen=True)
@@ -41,7 +37,7 @@ class OpeningNotes:
         found = [clause for name, content in notes for clause in self._note(name, content)]
         yield from found
         names = {name for clause in found for option in clause for bound in option for name in bound.terms}
-        yield from self._parts({name for name in names if isinstance(name, tuple)})
+        yield from OpeningParts(self.world, self.book).clauses({name for name in names if isinstance(name, tuple)})
         yield from in_order([name for name in names if isinstance(name, tuple) and name[0] == "room"])
 
     def _note(self, name: str, content: Content) -> Iterator[Clause]:
@@ -61,32 +57,29 @@ class OpeningNotes:
         return tuple(named[word] for word in words) if all(word in named for word in words) else None
 
     def _measured(self, name: str, content: Content, kits: Sequence[Kit] | None) -> Iterator[Clause]:
+        """Each reading, of the one build that the whole note is of; a depth without its ninth may be any of them."""
         cars = builds(self.platform, self.axes, content)
-        state = (str(content.get("cut", UNCUT)), str(content.get("loom", "aside")))
         readings = content["readings"]
         for reading in readings if isinstance(readings, list) else []:
-            depth = reading["of"] == "depth"
-            seat = reading.get("datum") == "kit seat"
-            if not self._counts(reading, kits):
-                continue
-            zones = NINTHS if reading.get("zones") == "all" else reading.get("zones")
-            spots = [zones] if zones else [(ninth,) for ninth in NINTHS]
-            yield tuple(
-                (
-                    *chosen(("car", name), car, cars),
-                    *(
-                        bound
-                        for ninth in (spot if depth else [None])
-                        for bound in within(
-                            self._deep((kits or ()) if seat else (), car, state, ninth or "")
-                            if depth
-                            else self._front(kits or (), car, state, reading["of"]),
-                            in_the_car(self.world.shop, reading),
-                        )
-                    ),
+            if self._counts(reading, kits):
+                ends = in_the_car(self.world.shop, reading)
+                yield tuple(
+                    (*chosen(("car", name), car, cars), *(bound for room in rooms for bound in within(room, ends)))
+                    for car in cars
+                    for rooms in self._read(content, reading, kits or (), car)
                 )
-                for car, spot in product(cars, spots if depth else [()])
-            )
+
+    def _read(self, content: Content, reading: Content, kits: Sequence[Kit], car: Car) -> Iterator[list[Sum]]:
+        """The rooms that a reading may be of, each time all of them."""
+        state = (str(content.get("cut", UNCUT)), str(content.get("loom", "aside")))
+        if reading["of"] != "depth":
+            yield [self._front(kits, car, state, str(reading["of"]))]
+            return
+        held = kits if reading.get("datum") == "kit seat" else ()
+        zones = reading.get("zones")
+        every = list(NINTHS) if zones == "all" else zones if isinstance(zones, list) else []
+        for spots in [every] if every else [[ninth] for ninth in NINTHS]:
+            yield [self._deep(held, car, state, ninth) for ninth in spots]
 
     def _counts(self, reading: Content, kits: Sequence[Kit] | None) -> bool:
         """Whether a reading can be compared: not by eye, not from elsewhere, not through what nobody could describe."""
@@ -134,7 +127,7 @@ class OpeningNotes:
 
     def _met(
         self, name: str, content: Content, kits: Sequence[Kit], state: tuple[Car, str, str], exit_: str | None
-    ) -> Iterator[MEETING]:
+    ) -> Iterator[Left]:
         """What is left over of each room; without an exit, the plugs are off."""
         car, *rest = state
         unit = next(unit for unit in self.world.units if unit.name == content["what"])
@@ -148,7 +141,7 @@ class OpeningNotes:
         if exit_:
             yield "plug", exit_, self._deep(kits, car, (rest[0], rest[1]), exit_) - number(("part", whose, "plug"))
 
-    def _spot(self, content: Content, met: Sequence[MEETING]) -> Sum | None:
+    def _spot(self, content: Content, met: Sequence[Left]) -> Sum | None:
         """What "by so much" is about: the side it names, else the deepest thing at the one ninth it names."""
         reason, where = content.get("reason"), content.get("where")
         if reason in ("width", "height"):
@@ -166,74 +159,14 @@ class OpeningNotes:
         room = number(("room", car, *state, ninth))
         return sum((number(("offset", kit.name)) for kit in kits), room)
 
-    def _parts(self, names: set[tuple[object, ...]]) -> Iterator[Clause]:
-        """The sizes of kits and units, as their records have them."""
-        shop = self.world.shop
-        for kit in self.world.kits:
-            if ("offset", kit.name) in names:
-                ends = kit_offset(self.world, kit)
-                yield (within(number(("offset", kit.name)), ends) if ends else (),)
-            for size in FRONT:
-                if ("hole", kit.name, size) in names:
-                    yield from known(("hole", kit.name, size), on_the_bench(shop, says_hole(kit, size)))
-        for whose in sorted({str(name[1]) for name in names if name[0] == "part"}):
-            yield from self._unit(whose)
 
-    def _unit(self, whose: str) -> Iterator[Clause]:
-        sizes = {size: self._size(whose, size) for size in (*FRONT, "depth", "plug")}
-        rear = self._size(whose, "rear") or (0.0, 0.0)
-        for size in FRONT:
-            yield from known(("part", whose, size), sizes[size])
-        depth, plug = number(("part", whose, "depth")), number(("part", whose, "plug"))
-        body = sizes["depth"]
-        yield from known(("part", whose, "depth"), (body[0] + rear[0], body[1] + rear[1]) if body else None)
-        yield ((plug - depth,),)
-        if bend := sizes["plug"]:
-            least, most = max(bend[0], rear[0]) - rear[1], max(bend[1], rear[1]) - rear[0]
-            yield (within(plug - depth, (least, most)) if least < most else (plug - depth,),)
-
-    def _size(self, whose: str, size: str) -> Interval:
-        """As its record has it, else as bench notes about it allow; of a thing without a record, as the note has it."""
-        named, _, note = whose.partition(" in note-")
-        unit = next(unit for unit in self.world.units if unit.name == named)
-        shop = self.world.shop
-        if unit.says is None:
-            content = next(one.content for one in self.book if one.name == f"note-{note}")
-            sizes = content.get("sizes", {})
-            key = FIELD[size].removeprefix("body_")
-            return on_the_bench(shop, sizes.get(key) if isinstance(sizes, dict) else None, shop.tools["none"] / MM)
-        found = on_the_bench(shop, unit.says.get(FIELD[size]))
-        read = [] if found else list(self._bench(unit.name, FIELD[size]))
-        return (min(low for low, _ in read), max(high for _, high in read)) if read else found
-
-    def _bench(self, unit: str, field: str) -> Iterator[tuple[float, float]]:
-        for note in self.book:
-            readings = note.content.get("readings") if note.content.get("part") == unit else None
-            for reading in readings if isinstance(readings, list) else []:
-                if reading["of"] == field:
-                    yield in_the_car(self.world.shop, reading)
-
-
-def blamed(content: Content, met: Sequence[MEETING]) -> Iterator[Sum]:
+def blamed(content: Content, met: Sequence[Left]) -> Iterator[Sum]:
     """The meetings of which a note says that one was short."""
     reason, where = content.get("reason"), content.get("where")
     for size, ninth, spare in met:
         named = reason is None or size in BLAMED[str(reason)]
         if named and (reason is None or not where or ninth is None or (isinstance(where, list) and ninth in where)):
             yield spare
-
-
-def says_hole(kit: Kit, size: str) -> object:
-    """A size of the hole of a kit, as its record has it."""
-    presents = kit.says.get("presents", {})
-    return presents.get(size.replace(" ", "_")) if isinstance(presents, dict) else None
-
-
-def kit_offset(world: World, kit: Kit) -> Interval:
-    """How far a kit holds things out, as its record has it; None when that may be anything."""
-    if kit.says.get("proud") == "flush":
-        return 0.0, 0.0
-    return on_the_bench(world.shop, kit.says.get("proud", kit.says.get("thickness")))
 
 
 def in_order(rooms: Sequence[tuple[object, ...]]) -> Iterator[Clause]:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from tests.simulator.box_world import MM, Shop
-from tests.simulator.possible.linear import STRICT, Clause, Name, Sum, constant, more_than, number
+from tests.simulator.possible.linear import Clause, Name, Sum, constant, more_than, number
 
 SIZE = re.compile(r"^([+-]?)([\d./ ]+?) (mm|in)(?: ± ([\d./ ]+?) (mm|in))?(?: (caliper|printed))?$")
 MM_PER = {"mm": Fraction(1), "in": Fraction("25.4")}
@@ -62,6 +62,3 @@ def within(what: Sum, ends: tuple[float, float]) -> tuple[Sum, Sum]:
 def known(name: Name, ends: Interval) -> Iterator[Clause]:
     """A named number within its ends; what nobody knows is no less than nothing."""
     yield (within(number(name), ends) if ends else (number(name),),)
-
-
-__all__ = ["STRICT", "Interval", "gap", "in_the_car", "known", "on_the_bench", "read", "within"]
