@@ -1,4 +1,4 @@
-"""Prints how long reading, checking and answering take, as ratios, and whether any firm answer was wrong."""
+"""Prints how long things take, as ratios, whether any firm answer was wrong, and what the rules find."""
 
 import random
 import sys
@@ -14,6 +14,7 @@ from bezelbook.store.book import load_book
 from tests.bench.honest_shops import lived_through
 from tests.bench.made_up_book import write_book
 from tests.bench.small_worlds import share_settled
+from tests.bench.truth.report import found_out
 
 NOTES = 2000
 RUNS = 5
@@ -28,6 +29,8 @@ def main() -> None:
     for line in share_settled(int(seed)):
         print(line, flush=True)
     for line in lived_through(seed):
+        print(line, flush=True)
+    for line in found_out(seed):
         print(line, flush=True)
 
 

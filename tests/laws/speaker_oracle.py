@@ -31,7 +31,7 @@ class SpeakerOracle:
         self.asks = tuple(ask for ask in world.asks if ask.side == side)
         readings = [note for note in self.notes if isinstance(note, Reading)]
         told = any(note.of == "fixed" for note in readings) or any(
-            isinstance(note, Tried) and not note.goes_in and note.reason == "depth" and note.glass == "up"
+            isinstance(note, Tried) and not note.goes_in and note.reason in (None, "depth") and note.glass == "up"
             for note in self.notes
         )
         self.rears = ("fixed", "glass") if told else ("glass",)
@@ -123,7 +123,7 @@ class SpeakerOracle:
         wanted: list[tuple[str, Atom]] = [
             ("hole", lambda hole: hole[0] >= wide and hole[1] >= narrow and (inner is None or inner >= wide))
         ]
-        rears = [rear for rear in self.rears if rear == "fixed" or glass == "down"]
+        rears = [rear for rear in self.rears if rear == "fixed" or glass == "down"] or ["fixed"]
         wanted += [(rear, lambda room: room[0] + thick >= part["depth"]) for rear in rears]
         return [*wanted, ("front", lambda room: room[0] - thick >= part["front"])]
 

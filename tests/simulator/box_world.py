@@ -6,6 +6,10 @@ elsewhere, by people who know less.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Literal
+
+from tests.simulator.doors.world import Door, Foam, Ring, Speaker
+from tests.simulator.doors.world import Sizes as DoorRoom
 
 MM = 1_000_000
 NINTHS = (
@@ -22,6 +26,7 @@ NINTHS = (
 UNCUT = "nothing"
 FRONT = ("width", "height", "nose width", "nose height")
 
+Told = Literal["as it is", "between two years", "no matter of room", "nothing"]
 Car = tuple[tuple[str, str], ...]
 Sizes = Mapping[str, int]
 
@@ -30,7 +35,8 @@ Sizes = Mapping[str, int]
 class Axis:
     """A way in which cars of a platform differ; `years` are all model years in which each value was built.
 
-    A car's openings differ with it only where it `bears`: at these places, all of them when it names none.
+    A car's openings differ with it only where it `bears`: at these places, all of them when it names none. What the
+    book was told of it may be less: that it changed between two years, that it is no matter of room, or nothing.
     """
 
     name: str
@@ -38,6 +44,7 @@ class Axis:
     years: Mapping[str, tuple[int, ...]]
     places: tuple[str, ...] = ()
     subjects: tuple[str, ...] = ()
+    told: Told = "as it is"
 
     def bears(self, place: str) -> bool:
         """Whether a place's room may differ with it."""
@@ -73,6 +80,16 @@ class Platform:
     never: tuple[Car, ...]
     cars: Mapping[Car, tuple[int, ...]]
     openings: tuple[Opening, ...]
+    doors: tuple[Door, ...] = ()
+
+    @property
+    def told(self) -> tuple[Axis, ...]:
+        """The ways to differ that the book knows of."""
+        return tuple(axis for axis in self.axes if axis.told != "nothing")
+
+    def splits(self, car: Car) -> dict[str, str]:
+        """What a note may say of a car: its values on the axes that the book knows of."""
+        return {axis.name: dict(car)[axis.name] for axis in self.told}
 
     def opening(self, place: str) -> Opening:
         """The opening of this name."""
@@ -80,9 +97,19 @@ class Platform:
 
     def room(self, car: Car, place: str, cut: str, loom: str) -> Room:
         """The room of one car in one state."""
+        return self.opening(place).rooms[self._build(car, place), cut, loom]
+
+    def door(self, place: str) -> Door:
+        """The place for a speaker of this name."""
+        return next(door for door in self.doors if door.place == place)
+
+    def door_room(self, car: Car, place: str, cut: str) -> DoorRoom:
+        """The room for a speaker of one car in one state."""
+        return self.door(place).rooms[self._build(car, place), cut]
+
+    def _build(self, car: Car, place: str) -> Car:
         bearing = {axis.name for axis in self.axes if axis.bears(place)}
-        build = tuple(pair for pair in car if pair[0] in bearing)
-        return self.opening(place).rooms[build, cut, loom]
+        return tuple(pair for pair in car if pair[0] in bearing)
 
 
 @dataclass(frozen=True)
@@ -123,6 +150,9 @@ class World:
     platforms: tuple[Platform, ...]
     kits: tuple[Kit, ...]
     units: tuple[Unit, ...]
+    rings: tuple[Ring, ...] = ()
+    foams: tuple[Foam, ...] = ()
+    speakers: tuple[Speaker, ...] = ()
 
     def platform(self, name: str) -> Platform:
         """The platform of this name."""

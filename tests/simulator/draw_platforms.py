@@ -1,12 +1,13 @@
 """Platforms made up from dice: the ways their cars differ, which cars were built, and openings made of nine boxes."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from itertools import product
 from random import Random
 
 from tests.simulator.box_world import MM, NINTHS, UNCUT, Axis, Car, Opening, Platform, Room
 
 TENTH = MM // 10
+DrawAxes = Callable[[Random, int, Sequence[str]], Sequence[Axis]]
 CUTS = ("one rib behind the pocket", "the lip all round")
 THINGS = ("duct", "blend door arm", "beam", "bracket", "connector block", "rib")
 # What stands behind a dash, by the ninths that it takes room from.
@@ -23,11 +24,11 @@ SHAPES = (
 )
 
 
-def platform(dice: Random, name: str) -> Platform:
+def platform(dice: Random, name: str, axes_of: DrawAxes | None = None) -> Platform:
     """A platform with one or two ways to differ and one or two openings."""
     years = dice.randint(2, 6)
     places = ("dash",) if dice.random() < 0.7 else ("dash", "lower-pocket")
-    axes = tuple(draw_axes(dice, years, places))
+    axes = tuple((axes_of or draw_axes)(dice, years, places))
     whole = [tuple(zip([axis.name for axis in axes], values, strict=True)) for values in every_value(axes)]
     never = (dice.choice(whole),) if len(whole) > 3 and dice.random() < 0.4 else ()
     cars = {car: built for car in whole if car not in never and (built := built_in(axes, car, years))}

@@ -4,7 +4,7 @@ from random import Random
 
 from tests.simulator.box_world import MM, Shop, World
 from tests.simulator.draw_parts import draw_unit, kits_of
-from tests.simulator.draw_platforms import platform
+from tests.simulator.draw_platforms import DrawAxes, platform
 
 UNITS = 8
 # Things of which nobody made a record: they are known from the notes that mention them, or not at all.
@@ -29,10 +29,10 @@ def draw_shop(dice: Random) -> Shop:
     return Shop(tools, clearances)
 
 
-def draw_world(dice: Random) -> World:
+def draw_world(dice: Random, axes_of: DrawAxes | None = None) -> World:
     """Two to four platforms, the kits and units of the shop, and things that have no record."""
     shop = draw_shop(dice)
-    platforms = tuple(platform(dice, f"car-{number}") for number in range(1, dice.randint(2, 4) + 1))
+    platforms = tuple(platform(dice, f"car-{number}", axes_of) for number in range(1, dice.randint(2, 4) + 1))
     recorded = [draw_unit(dice, shop, f"unit-{number}", recorded=True) for number in range(1, UNITS + 1)]
     loose = [draw_unit(dice, shop, name, recorded=False) for name in LOOSE]
     return World(shop, platforms, tuple(kits_of(dice, shop, platforms)), (*recorded, *loose))

@@ -3,6 +3,7 @@
 from random import Random
 
 from tests.simulator.box_world import FRONT, MM, NINTHS, World
+from tests.simulator.doors.jobs import DoorJob
 from tests.simulator.jobs import Job
 from tests.simulator.meeting import deep_room, front_room
 from tests.simulator.notes import Content, state_of
@@ -53,10 +54,10 @@ def other_face(dice: Random, depth: int) -> Content:
     return found | ({"datum": "finished bezel face"} if dice.random() < 0.5 else {})
 
 
-def reading(dice: Random, world: World, job: Job, true: tuple[int, ...], tool: str) -> Content:
+def reading(dice: Random, world: World, job: Job | DoorJob, true: tuple[int, ...], tool: str) -> Content:
     """A number that is less than its ± away from each of these lengths, with its tool if that was written down."""
     if dice.random() < 0.04:
-        return {"reads": in_mm(true[0] // MM * MM + dice.randint(-15, 15) * MM), "tool": "eye"}
+        return {"reads": in_mm(max(MM, true[0] // MM * MM + dice.randint(-15, 15) * MM)), "tool": "eye"}
     named = not job.installer.leaves_blank(dice)
     house = world.shop.tools[tool.replace(" ", "_") if named else "none"]
     own = dice.choice((MM // 2, MM, 2 * MM, 4 * MM)) if job.installer.says_give(dice) else None

@@ -1,6 +1,6 @@
 """What somebody writes of a job: true as far as they could see, with blanks, and now and then about the wrong thing."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from random import Random
 
 from tests.simulator.box_world import FRONT, MM, UNCUT, Unit, World
@@ -19,12 +19,19 @@ class Note:
     """What a file of notes says, and what nobody but the simulator knows: in which way it is not to be relied on.
 
     `false` names a weak note that is wrong, a number in the wrong unit, a second telling of one job, or a regime's own
-    kind of falsehood; it is None for a note whose every word is true.
+    kind of falsehood; it is None for a note whose every word is true. `in_full` is what somebody would have written
+    who leaves nothing blank and says nothing false.
     """
 
     name: str
     content: Content
     false: str | None = None
+    in_full: Content = field(default_factory=dict)
+
+
+def is_strong(content: Content) -> bool:
+    """Whether it says of a place what somebody saw or measured there."""
+    return content["form"] == "measured" or (content["form"] == "tried" and content["sure"] not in HEARSAY)
 
 
 def state_of(dice: Random, job: Job, *, defaults: bool) -> Content:
@@ -38,7 +45,7 @@ def state_of(dice: Random, job: Job, *, defaults: bool) -> Content:
     mounts: object = [kit.name for kit in job.kits] or "none"
     said: Content = {"cut": job.cut, "loom": job.loom, "mounts": mounts}
     kept = {key: word for key, word in said.items() if not blank(dice) or (defaults and word != usual[key])}
-    splits = {axis: value for axis, value in job.car if not blank(dice)}
+    splits = {axis: value for axis, value in job.platform.splits(job.car).items() if not blank(dice)}
     found: Content = {"author": job.installer.initials, "date": job.day, "vehicle": job.platform.name}
     found |= {"place": job.opening.place, **({} if blank(dice) else {"job": job.tag})}
     return found | kept | ({"splits": splits} if splits else {}) | ({} if dice.random() < 0.7 else {"year": job.year})

@@ -85,11 +85,12 @@ def published(dice: Random, world: World, platform: Platform, opening: Opening) 
 
 def said_of_the_car(dice: Random, platform: Platform) -> list[tuple[dict[str, str], int | None]]:
     """Nothing, each value of the first axis, one whole car, and one model year."""
-    first = platform.axes[0]
-    built = [value for value in first.values if any(dict(car)[first.name] == value for car in platform.cars)]
     car = dice.choice(tuple(platform.cars))
-    said: list[tuple[dict[str, str], int | None]] = [({}, None), *(({first.name: value}, None) for value in built)]
-    return [*said, (dict(car), None), ({}, dice.choice(platform.cars[car]))]
+    said: list[tuple[dict[str, str], int | None]] = [({}, None)]
+    for first in platform.told[:1]:
+        built = [value for value in first.values if any(dict(car)[first.name] == value for car in platform.cars)]
+        said += [({first.name: value}, None) for value in built]
+    return [*said, (platform.splits(car), None), ({}, dice.choice(platform.cars[car]))]
 
 
 def possible(platform: Platform, known: Mapping[str, str], year: int | None) -> Iterator[Car]:
@@ -102,7 +103,8 @@ def possible(platform: Platform, known: Mapping[str, str], year: int | None) -> 
 def near_the_edge(dice: Random, world: World, platform: Platform, opening: Opening) -> Ask:
     """A body of any size in any state, each of its sizes near to what some car has room for."""
     car = dice.choice(tuple(platform.cars))
-    known, year = dice.choice([*said_of_the_car(dice, platform), (dict(car), None), (dict(car), None)])
+    whole = (platform.splits(car), None)
+    known, year = dice.choice([*said_of_the_car(dice, platform), whole, whole])
     cars = tuple(possible(platform, known, year))
     through = dice.choice([(), *((kit,) for kit in world.kits_for(platform.name, opening.place))])
     cut = dice.choice((UNCUT, UNCUT, UNCUT, *opening.cuts))

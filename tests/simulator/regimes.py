@@ -4,9 +4,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from random import Random
 
-from tests.simulator.notes import Content, Note
+from tests.simulator.box_world import World
+from tests.simulator.doors.jobs import DoorJob
+from tests.simulator.jobs import Job
+from tests.simulator.notes import Content, Note, is_strong
 
-Falsehood = Callable[[Content], Content]
+# What a note says instead of the truth about a job; the same content where it cannot be told so.
+Falsehood = Callable[[Random, World, Job | DoorJob, Content], Content]
 
 
 @dataclass(frozen=True)
@@ -17,16 +21,19 @@ class Regime:
     share: float = 0.0
     ways: Mapping[str, Falsehood] = field(default_factory=dict)
 
-    def told(self, dice: Random, note: Note) -> Note:
-        """The note as it gets into the book."""
-        able = {name: made for name, way in self.ways.items() if (made := way(note.content)) != note.content}
-        if note.false or not able or dice.random() >= self.share:
+    def told(self, dice: Random, world: World, job: Job | DoorJob, note: Note) -> Note:
+        """The note as it gets into the book; what is weak or false anyway stays as it is."""
+        if note.false or not is_strong(note.content) or dice.random() >= self.share:
+            return note
+        ways = {name: way(dice, world, job, note.content) for name, way in self.ways.items()}
+        able = {name: made for name, made in ways.items() if made != note.content}
+        if not able:
             return note
         name = dice.choice(sorted(able))
         return replace(note, content=able[name], false=name)
 
 
-def other_verdict(content: Content) -> Content:
+def other_verdict(_dice: Random, _world: World, _job: Job | DoorJob, content: Content) -> Content:
     """What went in did not, and the other way round."""
     turned = {"goes in": "does not", "does not": "goes in"}.get(str(content.get("verdict")))
     about_it = ("reason", "where", "hit", "short_by", "to_spare")

@@ -3,11 +3,14 @@
 from dataclasses import replace
 from random import Random
 
-from tests.simulator.box_world import World
+from tests.simulator.box_world import UNCUT, World
+from tests.simulator.doors.jobs import DoorJob, draw_door_job
+from tests.simulator.doors.measuring import door_measured
+from tests.simulator.doors.notes import speaker_hearsay, speaker_tried
 from tests.simulator.installers import CREW
 from tests.simulator.jobs import Job, draw_job
 from tests.simulator.measuring import measured
-from tests.simulator.notes import Note, bench, hearsay, tried
+from tests.simulator.notes import Content, Note, bench, hearsay, tried
 from tests.simulator.regimes import Regime
 
 
@@ -15,17 +18,23 @@ def notes_of(dice: Random, world: World, regime: Regime, count: int) -> list[Not
     """So many notes about the cars of a world, in the order in which they were written."""
     notes: list[Note] = []
     for number in range(1, count + 1):
-        job = draw_job(dice, world, number)
+        job = draw_door_job(dice, world, number) if world.speakers else draw_job(dice, world, number)
         if notes and dice.random() < 0.05:
             notes.append(copied(dice, f"note-{number}", notes))
         else:
-            notes.append(regime.told(dice, written(dice, world, job, f"note-{number}")))
+            notes.append(told(dice, world, regime, job, f"note-{number}"))
             notes[-1] = replaced(dice, notes)
     return notes
 
 
+def told(dice: Random, world: World, regime: Regime, job: Job | DoorJob, name: str) -> Note:
+    """One note about one job, as it gets into the book."""
+    note = at_a_door(dice, world, job, name) if isinstance(job, DoorJob) else written(dice, world, job, name)
+    return regime.told(dice, world, job, replace(note, in_full=in_full(job, note.content)))
+
+
 def written(dice: Random, world: World, job: Job, name: str) -> Note:
-    """One note about one job."""
+    """One note about one opening."""
     way = dice.random()
     if way < 0.1:
         content, false = hearsay(dice, world, job)
@@ -37,12 +46,41 @@ def written(dice: Random, world: World, job: Job, name: str) -> Note:
     return Note(name, tried(dice, world, job))
 
 
+def at_a_door(dice: Random, world: World, job: DoorJob, name: str) -> Note:
+    """One note about one place for a speaker."""
+    way = dice.random()
+    if way < 0.08:
+        content, false = speaker_hearsay(dice, world, job)
+        return Note(name, content, false)
+    if way < 0.4:
+        return Note(name, door_measured(dice, world, job))
+    return Note(name, speaker_tried(dice, world, job))
+
+
+def in_full(job: Job | DoorJob, content: Content) -> Content:
+    """The same note without a blank; whoever measured had no mount there and nothing cut but what was said."""
+    if content["form"] == "bench":
+        return content
+    state: Content = {"splits": dict(job.car), "cut": job.cut}
+    if isinstance(job, DoorJob):
+        state |= {"mounts": job.mounting.names, "glass": "down" if job.run else "up"} if job.door.glass else {}
+        state |= {"gasket": job.mounting.foam.name if job.mounting.foam else "none"}
+        state |= {"tabs": job.mounting.tabs} if job.mounting.has_tabs else {}
+    else:
+        state |= {"mounts": [kit.name for kit in job.kits] or "none", "loom": job.loom}
+        state |= {"plugs": "on" if job.plugs_on else "off"}
+    if content["form"] == "measured":
+        usual: Content = {"mounts": "none", "cut": UNCUT, "loom": "aside"}
+        state = {"splits": state["splits"]} | {key: content.get(key, word) for key, word in usual.items()}
+    return content | state
+
+
 def copied(dice: Random, name: str, notes: list[Note]) -> Note:
     """Somebody tells of a job that was told of already, sometimes under the same tag."""
     first = dice.choice(notes)
     content = first.content | {"author": dice.choice(CREW).initials}
     content.pop("replaces", None)
-    return Note(name, content, first.false or "told twice")
+    return Note(name, content, first.false or "told twice", first.in_full)
 
 
 def replaced(dice: Random, notes: list[Note]) -> Note:

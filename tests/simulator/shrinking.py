@@ -5,7 +5,10 @@ from dataclasses import replace
 
 from bezelbook.store.yaml_out import to_yaml
 from tests.simulator.book import records
+from tests.simulator.box_world import Unit
 from tests.simulator.counter import Wrong, make_of
+from tests.simulator.doors.questions import DoorAsk
+from tests.simulator.doors.world import Foam, Ring, Speaker
 
 
 def shrunk(wrong: Wrong) -> Wrong:
@@ -31,8 +34,13 @@ def told(wrong: Wrong) -> Iterator[str]:
         name = path.rpartition("/")[2].removesuffix(".yaml")
         if name in words or name == "shop":
             yield f"# {path}\n{to_yaml(record)}"
-    for unit in wrong.world.units:
-        if unit.name in words:
-            yield f"truly {unit.name}: {dict(unit.sizes)}, plug at the {unit.exit}"
-    for state, room in ask.platform.opening(ask.place).rooms.items():
-        yield f"truly {state}: {dict(room.sizes)} {dict(room.depths)}"
+    things: tuple[Unit | Speaker | Ring | Foam, ...] = (
+        *wrong.world.units,
+        *wrong.world.speakers,
+        *wrong.world.rings,
+        *wrong.world.foams,
+    )
+    yield from (f"truly {replace(thing, says=None)}" for thing in things if thing.name in words)
+    rooms = ask.platform.door(ask.place).rooms if isinstance(ask, DoorAsk) else ask.platform.opening(ask.place).rooms
+    for state, room in rooms.items():
+        yield f"truly {state}: {room}"

@@ -8,7 +8,7 @@ import pytest
 HERE = Path(__file__).parent
 # Who asks the tool has to know it; what is asked about must not.
 ASKING = {"counter.py", "shrinking.py"}
-DRAWING = [path for path in sorted(HERE.glob("*.py")) if path.name not in ASKING and not path.name.startswith("test_")]
+DRAWING = [path for path in sorted(HERE.rglob("*.py")) if path.name not in ASKING and not path.name.startswith("test_")]
 
 
 def imported(path: Path) -> set[str]:
@@ -22,13 +22,13 @@ def imported(path: Path) -> set[str]:
     return found
 
 
-@pytest.mark.parametrize("path", DRAWING, ids=lambda path: path.name)
+@pytest.mark.parametrize("path", DRAWING, ids=lambda path: path.relative_to(HERE).as_posix())
 def test_nothing_comes_from_the_tool_but_its_writer(path: Path) -> None:
     tools = {name for name in imported(path) if name.startswith("bezelbook")}
     assert tools <= {"bezelbook.store.yaml_out.to_yaml"}
 
 
-@pytest.mark.parametrize("path", DRAWING, ids=lambda path: path.name)
+@pytest.mark.parametrize("path", DRAWING, ids=lambda path: path.relative_to(HERE).as_posix())
 def test_nothing_comes_from_those_who_ask(path: Path) -> None:
     askers = {f"tests.simulator.{name.removesuffix('.py')}" for name in ASKING}
     assert not {name for name in imported(path) if name.rpartition(".")[0] in askers}

@@ -5,6 +5,7 @@ from collections import Counter as Tally
 import pytest
 
 from tests.simulator.counter import FIRM, Made, asks, make, tried_out
+from tests.simulator.questions import Ask
 from tests.simulator.regimes import HONEST, UPSIDE_DOWN
 from tests.simulator.shrinking import shrunk, told
 from tests.simulator.truth import outcomes
@@ -55,7 +56,10 @@ def test_much_is_left_blank_and_much_is_said(honest: list[Made]) -> None:
 
 def test_the_questions_have_both_answers_in_truth(honest: list[Made]) -> None:
     true = Tally(
-        frozenset(outcomes(ask, [ask.kits])) for made in honest[:3] for ask in asks(made, 60) if ask.kits is not None
+        frozenset(outcomes(ask, [ask.kits]))
+        for made in honest[:3]
+        for ask in asks(made, 60)
+        if isinstance(ask, Ask) and ask.kits is not None
     )
     assert all(true[frozenset({verdict})] > 100 for verdict in FIRM)
     assert true[frozenset(FIRM)] > 100

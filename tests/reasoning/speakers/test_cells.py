@@ -57,10 +57,11 @@ def test_a_round_speaker_asks_of_the_narrow_way_and_an_oval_of_both() -> None:
     assert [(one.need, one.size) for one in oval[:2]] == [("basket", "long way"), ("basket short way", "short way")]
 
 
-def test_with_the_glass_up_nothing_is_asked_of_it() -> None:
+def test_with_the_glass_up_nothing_is_asked_of_it_but_of_what_is_fixed() -> None:
     of = book()
     [setting] = resolved(of, mounts=(), glass="up").settings
-    assert [one.size for one in demands(place(of).frame, resolved(of).needs, setting)] == ["short way", "front"]
+    asked = demands(place(of).frame, resolved(of).needs, setting)
+    assert [one.size for one in asked] == ["short way", "fixed", "front"]
 
 
 def test_an_uncertain_ring_presents_its_own_depths() -> None:

@@ -166,7 +166,13 @@ def test_a_cut() -> None:
 
 
 def test_a_made_for_mount_by_name() -> None:
-    bracket = mount("b", mount_kind="bracket", thickness="8 mm caliper", made_for=[{"vehicle": CAR, "place": OTHER}])
+    bracket = mount(
+        "b",
+        mount_kind="bracket",
+        thickness="8 mm caliper",
+        inner="150 mm caliper",
+        made_for=[{"vehicle": CAR, "place": OTHER}],
+    )
     of = book(bracket, roomy(glass="58 ± 1 mm", place=OTHER))
     found = ask(of, where=OTHER, mounts=None)
     assert (found.verdict, found.asked.mount_words) == ("goes in", "b")

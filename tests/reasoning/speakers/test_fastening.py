@@ -66,9 +66,11 @@ def test_slots_of_a_speaker_reach_further() -> None:
 def test_a_mount_s_own_holes_come_before_the_car_s() -> None:
     pattern = {"state": "ready", "holds": "the part", "count": 4, "circle": "140 mm caliper"}
     car = {"state": "ready", "holds": "the car", "count": 4, "circle": "156 mm caliper"}
-    bracket = mount("b", mount_kind="bracket", thickness="1 mm caliper", holes={"patterns": [pattern, car]})
+    bracket = mount(
+        "b", mount_kind="bracket", thickness="1 mm caliper", inner="150 mm caliper", holes={"patterns": [pattern, car]}
+    )
     assert lines(SIX, bracket, roomy(), mounts=["b"])[1:] == ["a plate, or new holes: the bolt circles differ"]
-    plain = mount("b", mount_kind="bracket", thickness="1 mm caliper")
+    plain = mount("b", mount_kind="bracket", thickness="1 mm caliper", inner="150 mm caliper")
     assert lines(SIX, plain, roomy(), holes(count=3), mounts=["b"])[1:] == []
     strange = tried(mounts=["some bracket"])
     assert lines(SIX, roomy(), strange, holes(count=3), mounts=["some bracket"]) == []

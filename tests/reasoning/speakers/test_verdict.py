@@ -1,6 +1,18 @@
 """The verdict, in the order that a careful shop would give it."""
 
-from tests.reasoning.speakers.doors import BUILDS, ask, book, car, measured, mount, reading, roomy, speaker, tried
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    ask,
+    book,
+    car,
+    measured,
+    mount,
+    place,
+    reading,
+    roomy,
+    speaker,
+    tried,
+)
 
 
 def test_a_ring_of_the_book_that_is_tight_tells_nothing_of_the_place() -> None:
@@ -42,3 +54,39 @@ def test_one_build_that_rules_it_out_leaves_the_other_too_close() -> None:
         roomy("b", glass="60 ± 1 mm", splits={"build": "late"}),
     ]
     assert ask(book(car(splits=BUILDS), *sides)).verdict == "too close"
+
+
+def test_a_bracket_whose_hole_nobody_measured_is_no_firm_yes_however_wide_the_car_s_hole_is() -> None:
+    flush = {"mount_kind": "bracket", "proud": "flush"}
+    assert ask(book(roomy(), mount("b", **flush, inner="135 mm caliper")), mounts=["b"]).verdict == "goes in"
+    assert ask(book(roomy(), mount("b", **flush)), mounts=["b"]).verdict == "goes in if"
+    went_in = tried(mounts=["b"])
+    assert ask(book(mount("b", **flush), went_in), mounts=["b"]).verdict == "goes in"
+    assert ask(book(mount("b", **flush), went_in), what={"basket": "130 mm"}).verdict != "goes in"
+
+
+def test_with_the_glass_up_something_is_behind_it_all_the_same() -> None:
+    flat = {"basket": "100 mm", "mounting_depth": "68 mm"}
+    assert ask(book(roomy()), flat, glass="up").verdict != "goes in"
+    fixed = measured("f", reading("rear depth to fixed", "75 ± 1 mm"))
+    assert ask(book(roomy(), fixed), flat, glass="up").verdict == "goes in"
+
+
+def test_a_no_with_the_glass_up_and_no_reason_may_have_been_short_of_what_is_fixed() -> None:
+    tall = speaker("tall", front_height="15 mm caliper")
+    refused = tried(verdict="does not", glass="up", what="six")
+    hole = measured("m", reading("cut-out", "140 ± 1 mm"))
+    assert ask(book(tall, refused, hole), what={"front_height": "15 mm"}).verdict != "does not"
+
+
+def test_rings_thicker_than_the_front_leave_less_than_nothing_there() -> None:
+    rings = [mount(name, thickness="12 ± 1 mm") for name in ("one", "two")]
+    refused = tried(verdict="does not", reason="grille", mounts=["one", "two"])
+    assert ask(book(*rings, refused), what={"front_height": "16 mm"}).verdict != "goes in"
+    assert ask(book(*rings), what={"front_height": "1 mm"}, mounts=["one"]).verdict != "goes in"
+
+
+def test_words_that_name_no_mount_are_each_note_s_own_thing() -> None:
+    words = {"mounts": ["some bracket"]}
+    both = book(tried("yes", **words), tried("no", **words, verdict="does not", reason="depth"))
+    assert len(place(both).accounts) == 1

@@ -39,6 +39,8 @@ SPEAKER_PLACES: frozenset[PlaceKind] = frozenset(
 EITHER_PLACES: frozenset[PlaceKind] = frozenset({"under seat", "overhead console"})
 # Where glass comes down behind the speaker.
 DOORS: frozenset[PlaceKind] = frozenset({"door upper", "door lower", "rear door"})
+LIFT = 10**9
+USUAL_REAR: tuple[Rear, ...] = ("fixed",)
 FIXED = "rear depth to fixed"
 GLASS = ("rear depth to glass down", "rear depth at worst of travel")
 
@@ -60,7 +62,10 @@ class MountHole(NamedTuple):
 
 
 class Presented(NamedTuple):
-    """A depth behind or in front as met through a stack whose offset has a ±."""
+    """A depth behind or in front as met through a stack whose offset has a ±, and `LIFT` on top.
+
+    A thick ring may leave less than nothing in front of it, and a number of these bounds is never negative.
+    """
 
     stack: tuple[str, ...]
     room: SpeakerRoom
@@ -131,7 +136,7 @@ def _speaks_of(note: AnyNote) -> set[Rear]:
     if isinstance(note, Tried) and note.verdict == "does not":
         if note.reason == "glass":
             return {"glass"}
-        return {"fixed"} if note.reason == "depth" and note.glass == "up" else set()
+        return {"fixed"} if note.reason in (None, "depth") and note.glass == "up" else set()
     if isinstance(note, Measured):
         told: set[Rear] = {"fixed"} if any(reading.of == FIXED for reading in note.readings) else set()
         return told | ({"glass"} if any(reading.of in GLASS for reading in note.readings) else set())
@@ -148,7 +153,8 @@ def demands(frame: SpeakerFrame, needs: SpeakerNeeds, setting: SpeakerSetting) -
         found += [SpeakerDemand(SHORT_WAY, cell, 0, "short way") for cell in hole_cells(setting, "short way")]
     if "mounting depth" in needs.asked:
         rears = [rear for rear in frame.rears if rear == "fixed" or setting.glass == "run"]
-        found += [SpeakerDemand("mounting depth", *met(setting, rear), rear) for rear in rears]
+        # With the glass up something is behind it all the same, whether anybody spoke of it or not.
+        found += [SpeakerDemand("mounting depth", *met(setting, rear), rear) for rear in rears or USUAL_REAR]
     if "front height" in needs.asked:
         found.append(SpeakerDemand("front height", *met(setting, "front"), "front"))
     return tuple(found)
@@ -169,7 +175,7 @@ def met(setting: SpeakerSetting, size: RoomSize) -> tuple[SpeakerCell, int]:
     room, offset = SpeakerRoom(setting.build, setting.cut, size), setting.stack.offset
     if offset.exact and offset.low is not None:
         return room, -offset.low if size == "front" else offset.low
-    return Presented(setting.stack.key, room), 0
+    return Presented(setting.stack.key, room), -LIFT
 
 
 def structure(
@@ -197,8 +203,10 @@ def structure(
 
 
 def _through(cell: Presented, offset: Span) -> list[Constraint]:
-    in_front = cell.room.size == "front"
-    return between(cell.room, cell, offset) if in_front else between(cell, cell.room, offset)
+    lift = Span(LIFT, LIFT)
+    if cell.room.size == "front":
+        return between(cell.room, cell, offset.minus(lift))
+    return between(cell, cell.room, offset.plus(lift))
 
 
 def _in_order(cells: Iterable[SpeakerCell]) -> Iterator[Rise]:

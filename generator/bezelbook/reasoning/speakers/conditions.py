@@ -164,9 +164,10 @@ def _bare(demand: SpeakerDemand, question: SpeakerAsked, room: int) -> int:
     if not isinstance(demand.cell, Presented):
         return room
     offsets = [stack.offset for stack in question.stacks if stack.key == demand.cell.stack]
+    seen = room + demand.shift
     if demand.size == "front":
-        return max(room + (offset.high or 0) for offset in offsets)
-    return max(room - (offset.low or 0) for offset in offsets)
+        return max(seen + (offset.high or 0) for offset in offsets)
+    return max(seen - (offset.low or 0) for offset in offsets)
 
 
 def _always_assuming(place: SpeakerPlace, question: SpeakerAsked, assumed: tuple[Constraint, ...]) -> bool:

@@ -83,10 +83,10 @@ def standing_of(book: KnowledgeBase, vehicle: Vehicle, place: str, note: Tried |
     mounts = () if note.mounts == "none" else note.mounts
     cut = UNCUT if note.cut and _only_tabs(note) else note.cut
     if isinstance(note, Measured):
-        stack = stack_of(book, mounts or ())
+        stack = stack_of(book, mounts or (), note=note.id)
         return SpeakerStanding(note, "reading", cars, stack, cut or UNCUT, note.tabs or "in", "run")
     gasket = gasket_named(book, note.gasket) if note.gasket else unsaid_gasket(book, note.id)
-    on = None if mounts is None else stack_of(book, mounts, gasket)
+    on = None if mounts is None else stack_of(book, mounts, gasket, note.id)
     if note.verdict == "does not":
         glass: Glass = "up" if note.glass == "up" else "run"
         return SpeakerStanding(note, "does not", cars, on, cut or UNCUT, note.tabs or "in", glass)

@@ -130,4 +130,6 @@ def _span(leaves: Sequence[Leaf], demand: SpeakerDemand) -> RoomSpan:
     tops = [ceiling(leaf, demand.cell) for leaf in leaves]
     known = [top for top in tops if top is not None]
     most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    return RoomSpan(nearest(lowest(leaves, demand.cell)) + demand.shift, most)
+    least = nearest(lowest(leaves, demand.cell))
+    # Through something whose offset nobody knows, nothing at all is known.
+    return RoomSpan(least + demand.shift if least else 0, most)

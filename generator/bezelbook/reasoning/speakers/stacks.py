@@ -12,6 +12,8 @@ from bezelbook.values.span import BLANK, NOTHING, UNKNOWN, Span
 
 Tabs = Literal["in", "out"]
 Way = Literal["long", "short"]
+# What takes the place of the car's hole even where nobody measured its own.
+FRAMING = ("bracket", "plate", "cup")
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +52,17 @@ class SpeakerStack:
 BARE = SpeakerStack()
 
 
-def stack_of(book: KnowledgeBase, mounts: tuple[str, ...], gasket: Gasket = NO_GASKET) -> SpeakerStack:
-    """These mounts, named by id or by words, nearest the car first, with a gasket on top."""
+def stack_of(
+    book: KnowledgeBase, mounts: tuple[str, ...], gasket: Gasket = NO_GASKET, note: str | None = None
+) -> SpeakerStack:
+    """These mounts, named by id or by words, nearest the car first, with a gasket on top.
+
+    Words that name no mount are each `note`'s own thing: two notes need not mean the same.
+    """
     stack = BARE
     for words in mounts:
         mount = book.mount_named(words)
-        stack = _strange(stack, words) if mount is None else _mounted(book, stack, mount)
+        stack = _strange(stack, words, note) if mount is None else _mounted(book, stack, mount)
     key = (*stack.key, f"+ {gasket.key}") if gasket.key else stack.key
     return SpeakerStack(
         key, stack.names, stack.offset.plus(gasket.held), stack.holes, stack.through, stack.strange, gasket
@@ -78,7 +85,8 @@ def _hole(mount: Mount, way: Way, tabs: Tabs | None) -> Quantity | None:
 
 def _mounted(book: KnowledgeBase, stack: SpeakerStack, mount: Mount) -> SpeakerStack:
     tabs = bool(mount.tabs_in or mount.tabs_out)
-    framed = tabs or bool(mount.inner or mount.basket)
+    measured = tabs or bool(mount.inner or mount.basket)
+    framed = measured or mount.mount_kind in FRAMING
     passes = mount.mount_kind == "spacer" or not framed
     holes = ((mount.id, tabs),) if framed else ()
     return SpeakerStack(
@@ -91,8 +99,14 @@ def _mounted(book: KnowledgeBase, stack: SpeakerStack, mount: Mount) -> SpeakerS
     )
 
 
-def _strange(stack: SpeakerStack, words: str) -> SpeakerStack:
-    key = f'"{folded(words)}"'
+def _strange(stack: SpeakerStack, words: str, note: str | None) -> SpeakerStack:
+    name = f'"{folded(words)}"'
+    key = f"{name} in {note}" if note else name
     return SpeakerStack(
-        (*stack.key, key), (*stack.names, key), UNKNOWN, ((key, False),), through=False, strange=(*stack.strange, words)
+        (*stack.key, key),
+        (*stack.names, name),
+        UNKNOWN,
+        ((key, False),),
+        through=False,
+        strange=(*stack.strange, words),
     )

@@ -1,0 +1,108 @@
+"""The bench of truth on a few books: what it counts, and that it counts right what is known beforehand."""
+
+from dataclasses import replace
+
+import pytest
+
+from tests.bench.truth.books import Judged, judged
+from tests.bench.truth.counts import Counts
+from tests.bench.truth.fired import Fired
+from tests.bench.truth.limits import outside
+from tests.bench.truth.right import is_blank, is_false_alarm, is_right
+from tests.bench.truth.turning import Case, cases
+
+
+@pytest.fixture(scope="module")
+def books() -> dict[str, list[Judged]]:
+    # Eight notes for each place.
+    return {regime: [judged("small", regime, number) for number in (6, 7, 14, 15)] for regime in REGIMES}
+
+
+REGIMES = ("honest", "corrupted", "running change")
+
+
+def test_everything_is_counted_and_told(books: dict[str, list[Judged]]) -> None:
+    counts = Counts()
+    for found in books.values():
+        for book in found:
+            counts.add(book)
+    assert counts.false["all"] >= counts.detectable["all"] >= counts.flagged["all"] > 0
+    assert counts.answers["wrong"] >= counts.answers["unflagged"] >= 0
+    assert sum(counts.alarms.values()) <= sum(counts.judged.values())
+    told = "\n".join(counts.lines())
+    for words in (
+        "corrupted notes",
+        "flagged",
+        "honest notes",
+        "unit-slip",
+        "wrong and unflagged",
+        "what clashes turn",
+    ):
+        assert words in told
+
+
+def test_a_detector_that_flags_all_that_can_be_found_out_is_the_ideal_one(books: dict[str, list[Judged]]) -> None:
+    counts = Counts()
+    for book in books["corrupted"]:
+        able = tuple(name for name, found in book.detectable.items() if found)
+        counts.add(replace(book, fired=(Fired("ideal", "conflict", able, (), ()),)))
+    assert counts.flagged["all"] == counts.detectable["all"] > 0
+    assert counts.answers["unflagged"] == counts.answers["unflagged by an ideal detector"]
+
+
+def test_a_detector_that_flags_everything_is_full_of_false_alarms(books: dict[str, list[Judged]]) -> None:
+    [book, *_] = books["honest"]
+    where = max(book.places, key=lambda place: len(book.written.strong_at(place)))
+    true = tuple(note.name for note in book.written.strong_at(where) if note.false is None)
+    alarm = Fired("everything", "conflict", true[:2], (), ())
+    assert is_false_alarm(book, alarm)
+    assert is_right(book, alarm) is False
+    assert not is_false_alarm(book, replace(alarm, sort="gap"))
+
+
+def test_a_clash_is_right_and_turns_on_what_the_book_was_not_told(books: dict[str, list[Judged]]) -> None:
+    found = [case for book in books["running change"] for case in cases(_every_pair(book))]
+    assert len(found) >= 3
+    assert {axis for case in found for axis in case.axes} & {"build", "package", "body", "hand"}
+    assert all(case.hit == bool(case.axes & {"build", "mount"}) for case in found)
+
+
+def _every_pair(book: Judged) -> Judged:
+    """The same book with a rule that sets every two strong notes of a place against each other."""
+    pairs = {
+        (one.name, other.name)
+        for where in book.places
+        for one in book.written.strong_at(where)
+        for other in book.written.strong_at(where)
+        if one.name < other.name
+    }
+    return replace(
+        book, fired=tuple(Fired("pairs", "conflict", pair, (), ("build", "mount")) for pair in sorted(pairs))
+    )
+
+
+def test_only_the_first_two_proposals_count() -> None:
+    assert Case(frozenset({"mount"}), ("build", "mount", "loom")).hit
+    assert not Case(frozenset({"loom"}), ("build", "mount", "loom")).hit
+
+
+def test_a_gap_is_right_where_the_field_that_it_points_at_is_blank() -> None:
+    content: dict[str, object] = {"splits": {"build": "late"}, "readings": [{"of": "depth"}]}
+    assert not is_blank(content, ("splits", "build"))
+    assert is_blank(content, ("splits", "hand"))
+    assert is_blank(content, ("readings", 0, "datum"))
+    assert is_blank(content, ("readings", 1))
+    assert is_blank(content, ("mounts",))
+
+
+@pytest.mark.parametrize(
+    ("of", "reads", "expected"),
+    [
+        ("depth", "6.5 mm", True),
+        ("depth", "205 mm ± 3 mm", False),
+        ("cut-out", "14.3 mm", True),
+        ("width", "7 1/8 in", False),
+    ],
+)
+def test_the_limits_that_catch_slips(of: str, reads: str, *, expected: bool) -> None:
+    assert outside({"readings": [{"of": of, "reads": reads}]}) is expected
