@@ -16,5 +16,5 @@ def tally(notes: Sequence[Said]) -> str:
     days = [one.note.date for one in notes if one.note.date]
     newest = f", the newest of {max(days)}" if days else ", without a date"
     says = Counter(STANDS.get(one.stands) or getattr(one.note, "verdict", one.note.form) for one in notes)
-    said = ", ".join(f"{count} × {word}" for word, count in says.items())
+    said = ", ".join(f"{count}\N{NO-BREAK SPACE}× {word}" for word, count in says.items())
     return f"{len(notes)} note{'' if len(notes) == 1 else 's'}{newest}: {said}"
