@@ -8,7 +8,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.look_alikes import look_alikes
-from bezelbook.reasoning.circuits.outcome import Feed
+from bezelbook.reasoning.circuits.outcome import Feed, Outcome
 from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.table import table
 from bezelbook.reasoning.circuits.wiring import Need
@@ -29,7 +29,7 @@ def faults(seed: int) -> Iterator[str]:
         yield f"{seed} costs {outcome.cost}"
     if (frozenset(names), outcome.cost) not in safe:
         yield f"{seed} is not safe at that price"
-    yield from (f"{seed} makes up {circuit}" for circuit in made_up(world))
+    yield from (f"{seed} makes up {circuit}" for circuit in made_up(world, outcome))
 
 
 def fakers(world: World) -> dict[str, list[str]]:
@@ -38,9 +38,8 @@ def fakers(world: World) -> dict[str, list[str]]:
     return makers | {one.name: list(one.gives) for one in world.modules if "bus" not in one.wants}
 
 
-def made_up(world: World) -> Iterator[str]:
+def made_up(world: World, outcome: Outcome) -> Iterator[str]:
     """Signals that must never be made up and that come from something else than the car's wire or a box on its bus."""
-    _, outcome = chain_of(world)
     makers = fakers(world)
     for need, feed in outcome.feeds.items():
         source = feed.at[0].partition("/")[2] if feed.at else ""

@@ -29,14 +29,15 @@ class Wiring:
         self.modules = modules
         self.mated = mated
         self.kept: dict[tuple[str, Point, bool], set[Point]] = {}
+        self.joined: dict[str, list[tuple[Point, Point, bool]]] = {}
 
     # --- nets ---
 
-    def wires(self, circuit: str) -> Iterator[tuple[Point, Point, bool]]:
-        for one, other in self.mated:
-            yield one, other, True
-        for adapter in self.adapters.values():
-            yield from self.own(adapter, circuit)
+    def wires(self, circuit: str) -> list[tuple[Point, Point, bool]]:
+        if circuit not in self.joined:
+            own = [wire for adapter in self.adapters.values() for wire in self.own(adapter, circuit)]
+            self.joined[circuit] = [*((one, other, True) for one, other in self.mated), *own]
+        return self.joined[circuit]
 
     def word(self, adapter: Adapter, circuit: str) -> str:
         """What becomes of a circuit; a loop-back is put in where the job leaves the circuit as it was."""
@@ -64,7 +65,7 @@ class Wiring:
         if (circuit, start, sure) in self.kept:
             return self.kept[circuit, start, sure]
         found = {start}
-        wires = list(self.wires(circuit))
+        wires = self.wires(circuit)
         grown = True
         while grown:
             grown = False
@@ -141,6 +142,14 @@ class Wiring:
             point for name in self.adapters for point in self.makes(name, circuit)
         }
 
+    def nets(self, circuit: str) -> list[set[Point]]:
+        """Every net of this circuit that is certain, once."""
+        nets: list[set[Point]] = []
+        for point in self.points(circuit):
+            if not any(point in net for net in nets):
+                nets.append(self.net(circuit, point, sure=True))
+        return nets
+
     def lead_ends(self, circuit: str) -> list[Point]:
         return sorted(
             point
@@ -154,8 +163,7 @@ class Wiring:
         if not {one.needs_adapter for one in self.modules if one.needs_adapter} <= self.plugged_in():
             return False
         for circuit in CIRCUITS:
-            for point in self.points(circuit):
-                net = self.net(circuit, point, sure=True)
+            for net in self.nets(circuit):
                 sources = self.sources(circuit, net)
                 if len({name for name, _ in sources}) > 1 and circuit != "ground":
                     return False

@@ -9,7 +9,7 @@ from bezelbook.publish.pages import site_files
 from bezelbook.publish.site_file import SiteFile
 from tests.publish import hostile
 from tests.publish.pages_of import knowledge_about
-from tests.publish.reading_html import parsed
+from tests.publish.reading_html import Element, parsed
 from tests.publish.scripts import handed_over
 
 # Words of other programs, and of other trades, for things that this one says in its own.
@@ -82,11 +82,11 @@ def test_every_record_has_its_page(demo: Knowledge, demo_files: tuple[SiteFile, 
     assert [file.path for file in demo_files] == sorted(expected)
 
 
-def test_every_note_is_quoted_in_full_exactly_once(demo: Knowledge, demo_files: tuple[SiteFile, ...]) -> None:
+def test_every_note_is_quoted_in_full_exactly_once(demo: Knowledge, demo_pages: dict[str, Element]) -> None:
     found = [
         element.attributes["id"]
-        for body in bodies(demo_files).values()
-        for element in parsed(body).all("figure", kind="said")
+        for page in demo_pages.values()
+        for element in page.all("figure", kind="said")
         if "id" in element.attributes
     ]
     assert sorted(found) == sorted(f"note-{note}" for note in demo.book.notes)
@@ -96,10 +96,12 @@ def test_the_same_knowledge_makes_the_same_bytes(worked: Knowledge, worked_files
     assert site_files(worked) == worked_files
 
 
-def test_every_heading_of_a_page_is_one_for_any_engine_of_markdown(demo_files: tuple[SiteFile, ...]) -> None:
+def test_every_heading_of_a_page_is_one_for_any_engine_of_markdown(
+    demo_files: tuple[SiteFile, ...], demo_pages: dict[str, Element]
+) -> None:
     for file in demo_files:
         if file.path.endswith(".md"):
-            page = parsed(bodies([file])[file.path])
+            page = demo_pages[file.path]
             marked = [line for line in file.text.splitlines() if line.startswith("#")]
             assert len(marked) == len(page.all("h1") + page.all("h2")), file.path
 
@@ -110,10 +112,10 @@ def test_an_empty_book_has_its_pages_too() -> None:
 
 
 @pytest.mark.parametrize("word", NOT_OURS)
-def test_no_page_says(word: str, worked_files: tuple[SiteFile, ...], demo_files: tuple[SiteFile, ...]) -> None:
+def test_no_page_says(word: str, worked_pages: dict[str, Element], demo_pages: dict[str, Element]) -> None:
     said = re.compile(rf"\b{word}\b", re.IGNORECASE)
-    pages = {**bodies(worked_files), **bodies(demo_files)}
-    assert [path for path, body in pages.items() if said.search(parsed(body).text)] == []
+    pages = [*worked_pages.items(), *demo_pages.items()]
+    assert [path for path, page in pages if said.search(page.text)] == []
 
 
 # --- text stays text ---

@@ -4,7 +4,9 @@ import pytest
 
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.opening import Opening, openings_of
+from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.vehicle_data import vehicle_data
+from tests.publish.scripts import handed_over
 
 HATCH = "compact-hatch-2"
 
@@ -76,9 +78,11 @@ def test_what_each_note_shows_by_itself_is_told(place: dict[str, Any]) -> None:
     assert "0" not in alone["duct-measured"]
 
 
-def test_openings_of_other_vehicles_are_left_to_their_own_scripts(demo: Knowledge) -> None:
+def test_openings_of_other_vehicles_are_left_to_their_own_scripts(
+    demo: Knowledge, demo_files: tuple[SiteFile, ...]
+) -> None:
+    scripts = {file.path: file.text for file in demo_files}
     openings = openings_of(demo.book)
     for vehicle in demo.book.vehicles:
-        assert set(vehicle_data(demo.book, vehicle, openings)["places"]) == {
-            one.id for one in openings if one.vehicle == vehicle
-        }
+        _, data = handed_over(scripts[f"data/vehicles/{vehicle}.js"])
+        assert set(data["places"]) == {one.id for one in openings if one.vehicle == vehicle}

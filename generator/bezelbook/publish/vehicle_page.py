@@ -11,6 +11,7 @@ from bezelbook.publish.circuits.vehicle_wiring import Wiring
 from bezelbook.publish.counts.thing import Things
 from bezelbook.publish.electric.vehicle import loads_part
 from bezelbook.publish.mentions import Mentions
+from bezelbook.publish.note_tally import tally
 from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.page_text import page_file
@@ -77,6 +78,7 @@ def vehicle_pages(
             loads=loads_part(book, vehicle, to),
             to=to,
             removal_at=to.to(removal_page(vehicle.id)),
+            tally=tally,
             look_at=to.to(LOOK_NEXT, look_anchor(vehicle.id)),
         )
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")

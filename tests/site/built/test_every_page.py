@@ -3,7 +3,9 @@
 import re
 from collections.abc import Callable
 from fractions import Fraction
+from itertools import product
 from pathlib import Path
+from typing import Literal
 from urllib.parse import unquote, urlsplit
 
 import pytest
@@ -13,6 +15,7 @@ from tests.site.built.conftest import build
 from tests.site.watch import Watch
 
 WIDTHS = (390, 820, 1440)
+SCHEMES: tuple[Literal["light", "dark"], ...] = ("light", "dark")
 LINKS = "() => [...document.querySelectorAll('a[href]')].map((one) => one.href)"
 OVERFLOW = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
 # Each shape of a drawing as shares of the drawing's own width.
@@ -33,10 +36,16 @@ def pages_of(site: Path) -> list[Path]:
     return sorted(site.rglob("*.html"))
 
 
-def test_no_page_asks_anything_of_anybody_and_no_script_fails(page: Page, demo_site: Path, watch: Watch) -> None:
+def test_no_page_asks_anything_of_anybody_or_is_wider_than_the_screen(
+    page: Page, demo_site: Path, watch: Watch
+) -> None:
     for path in pages_of(demo_site):
         page.goto(path.as_uri())
         expect(page.locator("h1").first).to_be_attached()
+        for width, scheme in product(WIDTHS, SCHEMES):
+            page.set_viewport_size({"width": width, "height": 900})
+            page.emulate_media(color_scheme=scheme)
+            assert page.evaluate(OVERFLOW) <= 0, (path.name, width, scheme)
     assert watch.outside == []
     assert watch.console_errors == []
     assert {urlsplit(url).scheme for url in watch.asked} <= {"file", "data"}
@@ -67,16 +76,6 @@ def test_every_link_leads_to_a_page_and_a_place_that_there_is(page: Page, demo_s
             if target not in ids:
                 ids[target] = set(re.findall(r'\bid="([^"]+)"', target.read_text(encoding="utf-8")))
             assert unquote(address.fragment) in ids[target], link
-
-
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_no_page_is_wider_than_the_screen(page: Page, demo_site: Path, scheme: str) -> None:
-    page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
-    for width in WIDTHS:
-        page.set_viewport_size({"width": width, "height": 900})
-        for path in pages_of(demo_site):
-            page.goto(path.as_uri())
-            assert page.evaluate(OVERFLOW) <= 0, (path.name, width)
 
 
 @pytest.mark.parametrize("width", WIDTHS)
@@ -112,8 +111,8 @@ def test_a_page_of_the_shops_own_is_listed_at_the_foot(page: Page, demo_site: Pa
 
 
 def test_ink_stands_out_from_paper_in_light_and_in_dark(page: Page, demo_site: Path) -> None:
-    for scheme in ("light", "dark"):
-        page.emulate_media(color_scheme="dark" if scheme == "dark" else "light")
+    for scheme in SCHEMES:
+        page.emulate_media(color_scheme=scheme)
         page.goto((demo_site / "monday.html").as_uri())
         for ink in ("--ink", "--soft", "--link"):
             for paper in ("--paper", "--card"):

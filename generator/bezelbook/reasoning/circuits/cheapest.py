@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import chain
 from typing import Any, Generic, TypeVar
 
 from bezelbook.reasoning.circuits.hyperpath import Arc, least_values
@@ -62,6 +63,9 @@ class _Search(Generic[N]):
         self.wanted = wanted
         self.cost = cost
         self.best: Found | None = None
+        self._start: list[Arc[Any]] = [Arc(node, (), lambda: 0) for node in wanted.start]
+        self._paid = {item.name: list(_arcs(item, 0)) for item in items}
+        self._priced = [list(_arcs(item, item.price)) for item in items]
 
     def go_on(self, taken: tuple[Item[N], ...], number: int) -> None:
         """Weigh every set that has these items and any of those from this number on."""
@@ -84,12 +88,8 @@ class _Search(Generic[N]):
 
         A set that leaves more unreached costs more whatever its price, so the price may count every goal in reach.
         """
-        arcs: list[Arc[Any]] = [Arc(node, (), lambda: 0) for node in self.wanted.start]
-        for item in taken:
-            arcs += _arcs(item, 0)
-        for item in self.items[number:]:
-            arcs += _arcs(item, item.price)
-        values = least_values(arcs)
+        paid = [self._paid[item.name] for item in taken]
+        values = least_values(chain(self._start, *paid, *self._priced[number:]))
         unreached = tuple(sum(goal not in values for goal in rank) for rank in self.wanted.goals)
         reached = (values[goal] for rank in self.wanted.goals for goal in rank if goal in values)
         return (*unreached, sum(item.price for item in taken) + max(reached, default=0))

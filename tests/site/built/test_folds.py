@@ -1,0 +1,58 @@
+"""What is folded away on a page opens when an address leads into it, and is all there on paper."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, expect
+
+SHUT = "details:not([open])"
+FIRE = "(name) => dispatchEvent(new Event(name))"
+
+
+@pytest.fixture
+def vehicle(page: Page, worked_site: Path) -> Callable[[str], Page]:
+    """Opens the worked example's vehicle at a place of its page."""
+
+    def opened(at: str = "") -> Page:
+        page.goto((worked_site / "vehicles" / "compact-hatch-2.html").as_uri() + at)
+        return page
+
+    return opened
+
+
+def test_notes_are_folded_and_answers_are_not(vehicle: Callable[[str], Page]) -> None:
+    page = vehicle("")
+    expect(page.locator("#note-a-short-goes-in")).to_be_hidden()
+    expect(page.locator("table.verdicts").first).to_be_visible()
+    expect(page.locator("figure.strip").first).to_be_visible()
+    page.locator("details.folded > summary").first.click()
+    expect(page.locator("#note-a-short-goes-in")).to_be_visible()
+
+
+def test_an_address_opens_what_it_leads_into(vehicle: Callable[[str], Page]) -> None:
+    page = vehicle("#note-a-short-goes-in")
+    expect(page.locator("#note-a-short-goes-in")).to_be_in_viewport()
+
+
+def test_an_address_that_leads_nowhere_does_no_harm(vehicle: Callable[[str], Page]) -> None:
+    expect(vehicle("#note-that-is-not-there").locator("h1")).to_be_in_viewport()
+
+
+def test_an_address_opens_it_in_an_older_browser_too(vehicle: Callable[[str], Page]) -> None:
+    page = vehicle("#note-a-short-goes-in")
+    page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = false; })")
+    page.evaluate("dispatchEvent(new HashChangeEvent('hashchange'))")
+    expect(page.locator("#note-a-short-goes-in")).to_be_in_viewport()
+
+
+def test_on_paper_nothing_is_folded_and_afterwards_it_is_as_before(vehicle: Callable[[str], Page]) -> None:
+    page = vehicle("")
+    page.locator("details.folded > summary").first.click()
+    before = page.locator(SHUT).count()
+    assert before > 0
+    page.evaluate(FIRE, "beforeprint")
+    expect(page.locator(SHUT)).to_have_count(0)
+    page.evaluate(FIRE, "afterprint")
+    expect(page.locator(SHUT)).to_have_count(before)
+    expect(page.locator("details.folded").first).to_have_attribute("open", "")
