@@ -14,14 +14,13 @@ from bezelbook.kinds import KINDS
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.pages import site_files
-from bezelbook.reasoning.answer import Answer, answer, place_of
+from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.next_best.desk import Desk
 from bezelbook.reasoning.plain import PlainAnswer
 from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.room import Place
-from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
+from bezelbook.reasoning.speakers.answer import SpeakerAnswer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.words import Choice, read_words
 from bezelbook.store.book import Loaded, load_book
@@ -107,8 +106,7 @@ class Counter:
     def __init__(self, base: KnowledgeBase) -> None:
         self.base = base
         self._phrases = vocabulary(base)
-        self._places: dict[tuple[str, str], Place] = {}
-        self._speaker_places: dict[tuple[str, str], SpeakerPlace] = {}
+        self._desk = Desk(base)
 
     def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
@@ -138,14 +136,9 @@ class Counter:
             return {"line": number, "wrong": wrong.what, "mend": wrong.mend}
 
     def _answer(self, question: Question | SpeakerQuestion) -> Answer | SpeakerAnswer:
-        key = (question.vehicle, question.place)
         if isinstance(question, SpeakerQuestion):
-            if key not in self._speaker_places:
-                self._speaker_places[key] = speaker_place_of(self.base, *key)
-            return speaker_answer(self.base, question, self._speaker_places[key])
-        if key not in self._places:
-            self._places[key] = place_of(self.base, *key)
-        return answer(self.base, question, self._places[key])
+            return self._desk.speaker(question)
+        return self._desk.opening(question)
 
 
 def _question(line: bytes) -> dict[str, Any]:

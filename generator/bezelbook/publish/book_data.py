@@ -11,10 +11,12 @@ from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
+from bezelbook.reasoning.next_best.offer import KINDS, WANTING
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, UNIT
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, SAME_WORDS, Phrase, vocabulary
 from bezelbook.reasoning.words import SIZE_GOES_ON
 from bezelbook.values.quantity import pattern
+from bezelbook.values.words import SURENESSES
 
 # Python counts the fraction signs among the characters of a word, and a browser does not.
 _WORD = "[0-9a-z_\u00bc-\u00be\u215b-\u215e]"
@@ -28,6 +30,9 @@ def book_data(knowledge: Knowledge) -> dict[str, Any]:
         "shop": {"name": book.shop.name, "first": book.shop.units_first},
         "verdicts": dict(VERDICTS),
         "firm": list(FIRM),
+        "wanting": sorted(WANTING),
+        "surenesses": list(SURENESSES),
+        "offers": list(KINDS),
         "numbers": list(NUMBERS),
         "reading": _reading(),
         "phrases": [_phrase(one) for one in vocabulary(book)],
