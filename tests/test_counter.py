@@ -4,9 +4,9 @@ from typing import Any
 
 import pytest
 
-from bezelbook import counter
 from bezelbook.counter import Counter
 from bezelbook.reasoning.answer import Answer
+from bezelbook.reasoning.next_best import desk
 from tests.reasoning import making
 
 
@@ -31,13 +31,13 @@ def test_a_line_that_is_wrong_says_so_and_stops_nothing(at: Counter) -> None:
 
 def test_a_place_is_solved_once(at: Counter, monkeypatch: pytest.MonkeyPatch) -> None:
     solved: list[Any] = []
-    place_of = counter.place_of  # type: ignore[attr-defined]
+    place_of = desk.place_of  # type: ignore[attr-defined]
 
     def counted(*key: Any) -> Any:
         solved.append(key)
         return place_of(*key)
 
-    monkeypatch.setattr(counter, "place_of", counted)
+    monkeypatch.setattr(desk, "place_of", counted)
     for _ in range(3):
         at.ask_words("box in the small van")
     assert len(solved) == 1

@@ -7,13 +7,12 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.answer import Answer, answer, place_of
+from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.next_best.desk import Desk
 from bezelbook.reasoning.question import Question
-from bezelbook.reasoning.room import Place
-from bezelbook.reasoning.speakers.answer import SpeakerAnswer, speaker_answer
+from bezelbook.reasoning.speakers.answer import SpeakerAnswer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from bezelbook.reasoning.speakers.rooms import SpeakerPlace, speaker_place_of
 from bezelbook.reasoning.spoken.depths import depths_at
 from bezelbook.reasoning.spoken.found import Choice
 from bezelbook.reasoning.spoken.known import known_of
@@ -32,8 +31,7 @@ class Counter:
     def __init__(self, base: KnowledgeBase) -> None:
         self.base = base
         self._phrases = vocabulary(base)
-        self._places: dict[tuple[str, str], Place] = {}
-        self._speaker_places: dict[tuple[str, str], SpeakerPlace] = {}
+        self._desk = Desk(base)
 
     def ask_words(self, text: str) -> tuple[Answer | SpeakerAnswer | WiringAnswer | Choice, tuple[str, ...]]:
         """An answer to free words, or the one thing to ask first; and how bare numbers were read."""
@@ -72,32 +70,14 @@ class Counter:
         if isinstance(read, WiringQuestion):
             return wiring_answer(self.base, read)
         if isinstance(read, SpeakerQuestion):
-            return self._speaker_answer(read)
+            return self._desk.speaker(read)
         if isinstance(read, Question):
-            return self._answer(read)
+            return self._desk.opening(read)
         if read.opening is None:
-            return known_of(read, self._speaker_place, self._speaker_answer)
-        found = self._answer(read.opening)
-        known = depths_at(self._place(read.opening.vehicle, read.opening.place), read.opening)
+            return known_of(read, self._desk.speaker_place, self._desk.plainly)
+        found = self._desk.opening(read.opening)
+        known = depths_at(self._desk.place(read.opening.vehicle, read.opening.place), read.opening)
         return found if found.verdict == "does not" else dataclasses.replace(read, known=tuple(known))
-
-    def _answer(self, question: Question) -> Answer:
-        return answer(self.base, question, self._place(question.vehicle, question.place))
-
-    def _place(self, vehicle: str, place: str) -> Place:
-        key = (vehicle, place)
-        if key not in self._places:
-            self._places[key] = place_of(self.base, vehicle, place)
-        return self._places[key]
-
-    def _speaker_answer(self, question: SpeakerQuestion) -> SpeakerAnswer:
-        return speaker_answer(self.base, question, self._speaker_place(question.vehicle, question.place))
-
-    def _speaker_place(self, vehicle: str, place: str) -> SpeakerPlace:
-        key = (vehicle, place)
-        if key not in self._speaker_places:
-            self._speaker_places[key] = speaker_place_of(self.base, *key)
-        return self._speaker_places[key]
 
 
 def _question(line: bytes) -> dict[str, Any]:

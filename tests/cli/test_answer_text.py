@@ -18,6 +18,7 @@ PLAIN: Mapping[str, Any] = {
     "argued": [],
     "unknown": [],
     "needs": [],
+    "instead": [],
 }
 
 
@@ -50,6 +51,27 @@ def test_a_full_answer_has_its_parts_in_the_order_of_the_counter() -> None:
         "not known: the build (look: the vents; changes late: goes in)",
         "needs: flush kit",
         "note n, carries the answer: it went",
+    ]
+
+
+def test_each_offer_is_one_line_with_how_sure_what_it_takes_and_what_is_to_buy() -> None:
+    offer = {
+        "kind": "another mount",
+        "words": "with proud kit",
+        "verdict": "goes in if",
+        "condition": "the build is late",
+        "sure": "fitted",
+        "witnesses": 1,
+        "needs": ["proud kit", "a lead"],
+        "to_buy": ["proud kit"],
+    }
+    bare = {**offer, "verdict": "goes in", "condition": "", "sure": None, "needs": [], "to_buy": []}
+    assert lines(instead=[offer, bare])[-2:] == [
+        (
+            "instead, another mount: with proud kit: goes in if the build is late; fitted, 1 independent job; "
+            "needs proud kit; a lead; to buy: proud kit"
+        ),
+        "instead, another mount: with proud kit: goes in; nothing to buy",
     ]
 
 

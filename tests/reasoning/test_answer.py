@@ -181,7 +181,19 @@ def test_as_plain_data_it_holds_what_the_command_line_promises() -> None:
     of = book(BUILDS, unit(), *notes, record("notes", "s", {"form": "seen", "vehicle": CAR, "place": HOLE}), DEEP)
     plain = ask(of, "box", splits={"build": "late"}).plain()
     assert list(plain) == [
-        *("verdict", "until_settled", "for", "number", "sure", "witnesses", "notes", "argued", "unknown", "needs")
+        *(
+            "verdict",
+            "until_settled",
+            "for",
+            "number",
+            "sure",
+            "witnesses",
+            "notes",
+            "argued",
+            "unknown",
+            "needs",
+            "instead",
+        )
     ]
     assert json.loads(json.dumps(plain)) == plain
     assert plain["for"] == {

@@ -11,7 +11,7 @@ import pytest
 from bezelbook.kinds.note.record import After, Seen
 from bezelbook.kinds.supply.record import Resistor, Wire
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
-from bezelbook.reasoning.counts.clips import clips_at
+from bezelbook.reasoning.counts.by_build import clips_at
 from bezelbook.reasoning.counts.lost import standing, tallies
 from bezelbook.reasoning.counts.minutes import minutes
 from bezelbook.reasoning.counts.together import Work, together

@@ -5,7 +5,19 @@ from typing import get_type_hints
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainMissing, PlainNote, PlainNumber
 from tests.reasoning.making import ask, book, measured, reading, tried, unit
 
-PROMISED = ("verdict", "until_settled", "for", "number", "sure", "witnesses", "notes", "argued", "unknown", "needs")
+PROMISED = (
+    "verdict",
+    "until_settled",
+    "for",
+    "number",
+    "sure",
+    "witnesses",
+    "notes",
+    "argued",
+    "unknown",
+    "needs",
+    "instead",
+)
 
 
 def test_an_answer_has_the_promised_keys_in_their_order() -> None:

@@ -8,7 +8,7 @@ from bezelbook.kinds.record import Record
 from bezelbook.reasoning.bounds import Rise, exactly
 from bezelbook.reasoning.cells import RoomCell, demands
 from bezelbook.reasoning.needs import Need, needs_of_unit
-from bezelbook.reasoning.room import Outlook, Rooms, clearance, outlook, with_clearance
+from bezelbook.reasoning.room import Outlook, Rooms, always_fits, clearance, outlook, with_clearance
 from tests.reasoning.making import (
     book,
     frame,
@@ -22,6 +22,7 @@ from tests.reasoning.making import (
     setting,
     shop,
     split,
+    standing,
     tried,
     unit,
     vehicle,
@@ -209,7 +210,7 @@ def test_what_was_worked_out_before_may_be_forgotten_and_nothing_changes(monkeyp
     of = book(unit(), tried(), tried("no", verdict="does not", sure="dry-fitted", reason="depth", loom="behind"))
     needs, ways = needs_of_unit(of, of.head_units["box"]), [setting(of), setting(of, loom="behind"), setting(of)]
     remembered = [outlook(place(of).all_notes, needs, (way,)) for way in ways]
-    monkeypatch.setattr("bezelbook.reasoning.room.MOST_STARTS", 1)
+    monkeypatch.setattr("bezelbook.reasoning.start.MOST_STARTS", 1)
     forgetful = place(of).all_notes
     assert [outlook(forgetful, needs, (way,)) for way in ways] == remembered == ["always", "never", "always"]
 
@@ -224,3 +225,19 @@ def test_words_that_name_no_mount_need_not_mean_the_same_thing_in_two_notes() ->
     made = [one.model_copy(update={"mounts": ("ring",)}) for one in (hole, no)]
     ring = mount("ring", presents={"width": "189 mm caliper"})
     assert seen(blank, kit, ring, *made, unit="box", mounts=("kit",)) == "never"
+
+
+def test_a_reading_that_is_assumed_does_what_it_does_as_a_note() -> None:
+    deep = unit("deep", body_depth="150 ± 1 mm caliper", nose_width=None)
+    for depth in (120, 160, 190, 230):
+        read = measured("wire", reading("depth", f"{depth} ± 1 mm"), reading("width", "180 ± 1 mm"))
+        of = book(unit(), deep, tried(what="deep"), read)
+        note = standing(of, "wire")
+        with_it = place(of).all_notes.agreeing([standing(of, "a-note"), note])
+        assumed = with_it.agreeing(with_it.notes[:1]).reading(note)
+        assert assumed.possible == with_it.possible
+        for named in of.head_units:
+            asked = resolved(of, unit=named)
+            for one in asked.settings:
+                assert assumed.takes(asked.needs, one) == with_it.takes(asked.needs, one)
+                assert always_fits(assumed, asked.needs, one) == always_fits(with_it, asked.needs, one)

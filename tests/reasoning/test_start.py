@@ -3,7 +3,7 @@
 from hypothesis import given
 
 from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Under
-from bezelbook.reasoning.start import Start
+from bezelbook.reasoning.start import MOST_STARTS, Start, Starts
 from tests.reasoning.systems import solutions, systems
 
 
@@ -37,3 +37,23 @@ def test_nothing_agrees_with_what_cannot_be() -> None:
     for impossible in (lifts_itself, no_choice):
         assert not Start(impossible).agrees([])
         assert list(Start(impossible).leaves()) == []
+
+
+@given(systems, systems)
+def test_bounds_may_be_added_one_lot_after_the_other(first: list[Constraint], more: list[Constraint]) -> None:
+    assert Start(first).adding(more).agrees([]) == bool(solutions([*first, *more]))
+
+
+def test_a_start_is_begun_once_as_long_as_it_is_kept() -> None:
+    starts, begun = Starts(), []
+
+    def begin() -> Start:
+        begun.append(1)
+        return Start([])
+
+    assert starts.of("a", begin) is starts.of("a", begin)
+    assert len(begun) == 1
+    for number in range(MOST_STARTS):
+        starts.of(number, begin)
+    starts.of("a", begin)
+    assert len(begun) == MOST_STARTS + 2

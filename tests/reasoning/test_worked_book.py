@@ -13,6 +13,7 @@ from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.reasoning.answer import Answer, answer
 from bezelbook.reasoning.asking import read_question
+from bezelbook.reasoning.next_best.desk import Desk
 from bezelbook.values.words import NINTHS
 from tests.reasoning.making import changed, reading
 
@@ -203,3 +204,16 @@ def test_with_the_build_unknown_the_late_answer_is_a_condition(worked: Worked) -
     found = ask(book(worked), "two-high-a", splits={})
     assert (found.verdict, found.needs[0]) == ("goes in if", "the build is late")
     assert [one.what for one in found.unknown][:1] == ["the build is not known"]
+
+
+def test_instead_of_the_body_that_did_not_go_in_the_one_that_did_is_offered(worked: Worked) -> None:
+    found = Desk(book(worked)).opening(ask(book(worked), "two-high-deep").question)
+    assert found.verdict == "does not"
+    first = found.instead[0]
+    assert (first.thing, first.verdict, first.sure, first.witnesses) == ("two-high-a", "goes in", "fitted", 1)
+    assert first.needs[0] == book(worked).mounts["flush-kit"].name
+
+
+def test_instead_of_a_typed_depth_that_is_too_close_the_same_is_offered(worked: Worked) -> None:
+    found = Desk(book(worked)).opening(ask(book(worked), {"depth": "150 ± 1 mm"} | PLUG).question)
+    assert (found.verdict, [one.thing for one in found.instead][:1]) == ("too close", ["two-high-a"])

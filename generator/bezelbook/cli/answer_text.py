@@ -25,7 +25,20 @@ def answer_lines(answer: Mapping[str, Any]) -> Iterator[str]:
     if not unknown:
         yield "nothing unknown"
     yield from (f"needs: {need}" for need in needs)
+    yield from (_instead(offer) for offer in answer["instead"])
     yield from (f"note {note['note']}, {note['why']}: {note['words']}" for note in answer["notes"])
+
+
+def _instead(offer: Mapping[str, Any]) -> str:
+    """An offer in one line: what, whether it goes in, how sure, what it takes and what of that is to buy."""
+    condition = f" {offer['condition']}" if offer["condition"] else ""
+    said = [
+        f"{offer['verdict']}{condition}",
+        _sure(offer["sure"], offer["witnesses"]) if offer["sure"] else "",
+        f"needs {'; '.join(offer['needs'])}" if offer["needs"] else "",
+        f"to buy: {', '.join(offer['to_buy'])}" if offer["to_buy"] else "nothing to buy",
+    ]
+    return f"instead, {offer['kind']}: {offer['words']}: {'; '.join(one for one in said if one)}"
 
 
 def _sure(sure: str, jobs: int) -> str:

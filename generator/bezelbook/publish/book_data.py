@@ -14,6 +14,7 @@ from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.spoken_data import spoken_data
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
+from bezelbook.reasoning.next_best.offer import KINDS, WANTING
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, TOO_FINE, UNIT
 from bezelbook.reasoning.size_classes import class_of_nominal
 from bezelbook.reasoning.spoken.places import own_words, takes_speaker
@@ -22,6 +23,7 @@ from bezelbook.reasoning.wiring_asked.words import PHRASES, SHOWS_IT
 from bezelbook.reasoning.words import NO_VEHICLE, SIZE_GOES_ON
 from bezelbook.values.quantity import pattern
 from bezelbook.values.unit import MOST_DECIMALS
+from bezelbook.values.words import SURENESSES
 
 
 def book_data(knowledge: Knowledge) -> dict[str, Any]:
@@ -31,6 +33,9 @@ def book_data(knowledge: Knowledge) -> dict[str, Any]:
         "shop": {"name": book.shop.name, "first": book.shop.units_first},
         "verdicts": dict(VERDICTS),
         "firm": list(FIRM),
+        "wanting": sorted(WANTING),
+        "surenesses": list(SURENESSES),
+        "offers": list(KINDS),
         "numbers": list(NUMBERS),
         "reading": _reading(),
         "phrases": [_phrase(one) for one in vocabulary(book)],

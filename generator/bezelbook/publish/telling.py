@@ -32,6 +32,7 @@ class Telling:
         self.book = book
         self.missing = Pool()
         self.answers = Pool()
+        self.offers = Pool()
         self.jobs = Pool()
         self.notes: dict[str, dict[str, Any]] = {}
 

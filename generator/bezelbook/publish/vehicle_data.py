@@ -6,6 +6,7 @@ from typing import Any
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import HOME, Links
 from bezelbook.publish.choices import Choice
+from bezelbook.publish.offers import Offers
 from bezelbook.publish.opening import Opening
 from bezelbook.publish.speakers.place import Places
 from bezelbook.publish.speakers.told import speakers_told
@@ -13,6 +14,8 @@ from bezelbook.publish.telling import Telling
 from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.corners import corners
 from bezelbook.reasoning.evidence import Evidence, Standing
+from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.next_best.buying import mounts_with, to_buy
 from bezelbook.reasoning.plain import PlainNote
 from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.room import Place
@@ -33,7 +36,9 @@ def vehicle_data(
         axis: {value: {"tell": side.tell or "", "years": list(side.years)} for value, side in split.values.items()}
         for axis, split in record.splits.items()
     }
-    places = {opening.id: _place(telling, opening) for opening in openings if opening.vehicle == vehicle}
+    own = [opening for opening in openings if opening.vehicle == vehicle]
+    offers = Offers(book, own)
+    places = {opening.id: _place(telling, opening, offers) for opening in own}
     told = speakers_told(telling, vehicle, speakers or {})
     return {
         "id": vehicle,
@@ -43,35 +48,41 @@ def vehicle_data(
         "speakers": told,
         "answers": telling.answers.values,
         "missing": telling.missing.values,
+        "offers": telling.offers.values,
         "notes": telling.notes,
     }
 
 
-def _place(telling: Telling, opening: Opening) -> dict[str, Any]:
+def _place(telling: Telling, opening: Opening, offers: Offers) -> dict[str, Any]:
     alone = [(one.note.id, _alone(opening, one)) for one in opening.room.accounts[0].notes]
     return {
         "name": opening.name,
         "at": Links(HOME, telling.book).place(opening.vehicle, opening.id),
         "axes": [axis for axis, _ in opening.room.frame.builds[0]],
-        "mounts": [{"key": list(stack.key), "words": stack.words} for stack in opening.everything.stacks],
+        "mounts": [_mount(telling.book, stack) for stack in opening.everything.stacks],
         "accounts": opening.corners["accounts"],
         "blank": [blank_ninths(opening.room, setting) for setting in opening.everything.settings],
         "alone": [[telling.note(note), shown] for note, shown in alone if shown],
-        "choices": {choice.key: _choice(telling, opening, choice) for choice in opening.choices},
+        "choices": {choice.key: _choice(telling, opening, choice, offers) for choice in opening.choices},
     }
 
 
-def _choice(telling: Telling, opening: Opening, choice: Choice) -> dict[str, Any]:
+def _mount(book: KnowledgeBase, stack: Stack) -> dict[str, Any]:
+    return {"key": list(stack.key), "words": stack.words, "buy": list(to_buy(book, mounts_with(book, stack.key)))}
+
+
+def _choice(telling: Telling, opening: Opening, choice: Choice, offers: Offers) -> dict[str, Any]:
     typed = opening.answer(choice, None)
     units = {unit: opening.answer(choice, unit) for unit in telling.book.head_units}
     return {
         "settings": list(opening.numbers(opening.asked(choice))),
-        "units": {unit: telling.answers.number(_answer(telling, opening, one)) for unit, one in units.items()},
+        "units": {unit: telling.answers.number(_answer(telling, opening, one, offers)) for unit, one in units.items()},
         "typed": _typed(telling, opening, choice, typed),
+        "instead": [telling.offers.number(offer.plain()) for offer in offers.units(opening, choice)],
     }
 
 
-def _answer(telling: Telling, opening: Opening, answer: Answer) -> dict[str, Any]:
+def _answer(telling: Telling, opening: Opening, answer: Answer, offers: Offers) -> dict[str, Any]:
     plain = answer.plain()
     return {
         "verdict": plain["verdict"],
@@ -85,6 +96,7 @@ def _answer(telling: Telling, opening: Opening, answer: Answer) -> dict[str, Any
         "unknown": telling.unknown(answer.unknown),
         "conditions": [[one.words, one.look] for one in answer.conditions],
         "needs": plain["needs"][len(answer.conditions) :],
+        "instead": [telling.offers.number(offer.plain()) for offer in offers.of(answer)],
     }
 
 

@@ -13,7 +13,8 @@ from bezelbook.publish.electric.vehicle import loads_part
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.note_tally import tally
 from bezelbook.publish.notes import Said, newest_first, said, said_at
-from bezelbook.publish.opening import Opening
+from bezelbook.publish.offers import OfferRow, Offers, offer_row
+from bezelbook.publish.opening import OPEN, Opening
 from bezelbook.publish.page_text import page_file
 from bezelbook.publish.repeated_readings import RepeatedReading, repeated_readings
 from bezelbook.publish.screens import ScreenFigure, screens
@@ -41,6 +42,7 @@ class OpeningPart:
     screens: tuple[ScreenFigure, ...]
     notes: tuple[Said, ...]
     speakers: SpeakerPart | None
+    offers: tuple[OfferRow, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +64,7 @@ def vehicle_pages(
     book: KnowledgeBase, openings: Sequence[Opening], named: Mentions, places: Places, things: Things
 ) -> Iterator[SiteFile]:
     """One page a vehicle."""
-    wiring = Wiring(book)
+    wiring, offers = Wiring(book), Offers(book, openings)
     for vehicle in book.vehicles.values():
         path = vehicle_page(vehicle.id)
         to = Links(path, book)
@@ -71,7 +73,7 @@ def vehicle_pages(
             "kinds/vehicle/page.html",
             vehicle=vehicle,
             sisters=[(sister, _sister(book, sister), _sister_at(book, sister, to)) for sister in vehicle.sisters],
-            openings=[_opening(opening, to, places) for opening in own],
+            openings=[_opening(opening, to, places, offers) for opening in own],
             others=list(_others(vehicle, named.places.get(vehicle.id, frozenset()), own, places, to)),
             wiring=wiring.of(vehicle, to),
             ready=things.ready(vehicle, to),
@@ -84,7 +86,7 @@ def vehicle_pages(
         yield page_file(path, vehicle.name, html, f"vehicles/{vehicle.id}")
 
 
-def _opening(opening: Opening, to: Links, places: Places) -> OpeningPart:
+def _opening(opening: Opening, to: Links, places: Places, offers: Offers) -> OpeningPart:
     takes = places.get((opening.vehicle, opening.id))
     return OpeningPart(
         opening.name,
@@ -99,6 +101,7 @@ def _opening(opening: Opening, to: Links, places: Places) -> OpeningPart:
         screens(opening, to),
         said_at(opening.book, opening.vehicle, opening.id, opening.room.evidence),
         speaker_part(takes, places, to) if takes and takes.answers else None,
+        tuple(offer_row(offer, to) for offer in offers.units(opening, OPEN)),
     )
 
 

@@ -9,6 +9,7 @@ from bezelbook.reasoning.agreement.beside_answer import apart_unknowns
 from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
+from bezelbook.reasoning.next_best.offer import Offer
 from bezelbook.reasoning.number import Spot, deciding, room_words
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNumber
 from bezelbook.reasoning.question import Asked, Question, asked, open_axes
@@ -53,6 +54,7 @@ class Answer:
     conditions: tuple[Condition, ...]
     needs: tuple[str, ...]
     first_unit: str
+    instead: tuple[Offer, ...] = ()
 
     def plain(self) -> PlainAnswer:
         """The answer as plain data, with the keys that the command line and the pages share."""
@@ -67,6 +69,7 @@ class Answer:
             "argued": [plain_note(quoted) for quoted in self.argued],
             "unknown": [{"what": one.what, "look": one.look, "changes": one.changes} for one in self.unknown],
             "needs": list(self.needs),
+            "instead": [offer.plain() for offer in self.instead],
         }
 
     def _for(self) -> PlainFor:

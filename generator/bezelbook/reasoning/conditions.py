@@ -146,7 +146,7 @@ def _wanted(place: Place, needs: Needs, demand: Demand) -> int | None:
 def _always_assuming(place: Place, question: Asked, assumed: list[Rise]) -> bool:
     bounds: tuple[Constraint, ...] = tuple(assumed)
     return all(
-        outlook(replace(rooms, assumed=bounds, through=question.stacks), question.needs, question.settings) == "always"
+        outlook(rooms.assuming(bounds, question.stacks), question.needs, question.settings) == "always"
         for rooms in place.accounts
     )
 

@@ -57,6 +57,25 @@ class PlainFor(TypedDict):
     gasket: NotRequired[str]
 
 
+class PlainOffer(TypedDict):
+    """Something to offer instead; `what` is the id of what is fitted, null for what was asked about itself.
+
+    `condition` ends the sentence of goes in if; `to_buy` are the names of what does not lie on the shelf.
+    """
+
+    kind: str
+    words: str
+    what: str | None
+    place: str
+    mounts: list[str]
+    verdict: AnswerVerdict
+    condition: str
+    sure: str | None
+    witnesses: int
+    needs: list[str]
+    to_buy: list[str]
+
+
 PlainAnswer = TypedDict(
     "PlainAnswer",
     {
@@ -70,6 +89,10 @@ PlainAnswer = TypedDict(
         "argued": list[PlainNote],
         "unknown": list[PlainMissing],
         "needs": list[str],
+        "instead": list[PlainOffer],
     },
 )
-"""The whole answer. With the verdict goes in if, the first of `needs` ends that sentence."""
+"""The whole answer. With the verdict goes in if, the first of `needs` ends that sentence.
+
+`instead` is what to offer when it does not go in, or when nobody knows: surest first, then least to buy.
+"""

@@ -1,7 +1,7 @@
 """The rooms a place may still have, given its standing notes: what fits in all of them, and what in none."""
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Literal
 
@@ -14,13 +14,11 @@ from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
-from bezelbook.reasoning.start import Start
+from bezelbook.reasoning.start import Start, Starts
 from bezelbook.reasoning.told import Told
 from bezelbook.reasoning.tried import TriedThings
 
 Outlook = Literal["always", "never", "open"]
-# How many starting points for questions are kept; each is worked out again when it is wanted again.
-MOST_STARTS = 200
 
 
 @dataclass(frozen=True)
@@ -36,6 +34,7 @@ class Rooms:
     assumed: tuple[Constraint, ...] = ()
     through: tuple[Stack, ...] = ()
     told: Told | None = field(default=None, compare=False)
+    begun: Starts = field(default_factory=Starts, compare=False, repr=False)
 
     @cached_property
     def _told(self) -> Told:
@@ -63,26 +62,39 @@ class Rooms:
             yield from self._told.claim(one, varying, exits or {}, split=split)
 
     @cached_property
-    def _starts(self) -> dict[Hashable, Start]:
-        return {}
+    def _starts(self) -> Starts:
+        return Starts()
 
     def _start(self, needs: Needs | None, setting: Setting | None, exits: Exits | None) -> Start:
-        """The notes' bounds, with every number that a question in this setting could ask about."""
+        """What is said here, with every number that a question in this setting could ask about.
+
+        The notes alone are solved once for all rooms that were `begun` together, whatever else those assume.
+        """
         varying = self._tried.varying | self._shared(needs)
         key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
-        if key not in self._starts:
-            if len(self._starts) >= MOST_STARTS:
-                self._starts.clear()
-            self._starts[key] = Start(self._system(varying, setting, exits))
-        return self._starts[key]
+        wide = (key, self._assumed_cells, self.through)
+        notes = self.begun.of(wide, lambda: Start(self._system(varying, setting, exits)))
+        return self._starts.of(key, lambda: notes.adding(self.assumed)) if self.assumed else notes
+
+    @cached_property
+    def _assumed_cells(self) -> frozenset[Cell]:
+        return frozenset(_cells(self.assumed))
 
     def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
         """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
         met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
-        constraints = [*self._claims(varying, exits), *self.assumed, *met]
+        constraints = [*self._claims(varying, exits), *met]
         vary = tuple(self._tried.parts[key] for key in sorted(varying))
         stacks = self._stacks((setting.stack,) if setting else ())
-        return [*constraints, *structure(set(_cells(constraints)), stacks, vary)]
+        return [*constraints, *structure({*_cells(constraints), *self._assumed_cells}, stacks, vary)]
+
+    def assuming(self, bounds: Iterable[Constraint], through: tuple[Stack, ...] = ()) -> "Rooms":
+        """The rooms of the same notes in which these bounds hold as well."""
+        return replace(self, assumed=(*self.assumed, *bounds), through=(*self.through, *through), told=self._told)
+
+    def reading(self, one: Standing) -> "Rooms":
+        """The rooms of the same notes in which somebody also read this: as if it were one of them, in less time."""
+        return self.assuming(self._told.claim(one, frozenset(), {}, split=False))
 
     def _agrees(self, extra: Iterable[Constraint], needs: Needs | None, setting: Setting | None, exits: Exits) -> bool:
         """Whether some room that agrees with the notes satisfies these bounds as well."""

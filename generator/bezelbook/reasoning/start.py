@@ -1,16 +1,25 @@
 """Bounds that many questions start from, solved as far as they go without any question."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator
 from functools import cached_property
 
 from bezelbook.reasoning.bounds import Constraint, Leaf, Search, before_choices
+
+# How many starting points for questions are kept; each is worked out again when it is wanted again.
+MOST_STARTS = 200
+NO_BOUNDS = Leaf({}, {}, [], [])
 
 
 class Start:
     """A set of bounds, ready to be asked whether more of them can be satisfied as well."""
 
-    def __init__(self, constraints: Iterable[Constraint]) -> None:
-        self._branch = before_choices(constraints)
+    def __init__(self, constraints: Iterable[Constraint], branch: Leaf | None = NO_BOUNDS) -> None:
+        """Solve these bounds together with those that a branch has; nothing mends a branch that cannot be."""
+        self._branch = before_choices(constraints, branch) if branch else None
+
+    def adding(self, more: Iterable[Constraint]) -> "Start":
+        """The same bounds and more of them."""
+        return Start(more, self._branch)
 
     @cached_property
     def _example(self) -> Leaf | None:
@@ -29,3 +38,18 @@ class Start:
         if self._branch is None or self._example is None:
             return False
         return Search().consistent(more, self._example) or Search().consistent(more, self._branch)
+
+
+class Starts:
+    """Starts that are kept for the next question, by everything that they depend on."""
+
+    def __init__(self) -> None:
+        self._kept: dict[Hashable, Start] = {}
+
+    def of(self, key: Hashable, begin: Callable[[], Start]) -> Start:
+        """The start of this key, begun when nobody asked for it lately."""
+        if key not in self._kept:
+            if len(self._kept) >= MOST_STARTS:
+                self._kept.clear()
+            self._kept[key] = begin()
+        return self._kept[key]

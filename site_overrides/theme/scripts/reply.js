@@ -7,6 +7,15 @@ bezelbook.reply = (() => {
 
   // { answer } with what the page adds to it, or { cannot } when this page has no answer to that.
   function reply(vehicle, question) {
+    const found = alone(vehicle, question);
+    if (found.cannot) return found;
+    const { told, known, answer } = found;
+    const instead = told.instead ? told.instead.map((number) => vehicle.offers[number]) : bezelbook.instead(vehicle, question, known, answer.verdict);
+    return { ...found, answer: { ...answer, instead } };
+  }
+
+  // The same without what to offer instead, which is made of such answers.
+  function alone(vehicle, question) {
     if (!Object.hasOwn(vehicle.places, question.place)) return { cannot: "place" };
     const place = vehicle.places[question.place];
     const known = knownSplits(vehicle, place, question);
@@ -15,7 +24,7 @@ bezelbook.reply = (() => {
     const typed = Object.keys(question.sizes).length > 0;
     if (typed && question.unit) return { cannot: "both" };
     const told = typed ? compared(vehicle, place, question, known, choice) : vehicle.answers[choice.units[question.unit]];
-    return { answer: plain(vehicle, place, question, choice, told), added: added(told), known, place };
+    return { answer: plain(vehicle, place, question, choice, told), added: added(told), told, known, place };
   }
 
   // What is known of the car: what was said, and what its model year implies where one value alone lists it.
@@ -134,7 +143,7 @@ bezelbook.reply = (() => {
 
   // The one thing of the car or the mount that is not known and changes the verdict; null when nothing does.
   function decider(vehicle, question) {
-    const { answer, place, known } = reply(vehicle, question);
+    const { answer, place, known } = alone(vehicle, question);
     for (const [axis, , , values] of place.choices[keyOf(place, known, question.mounts)].typed.open) {
       const found = differing(vehicle, values.map(([value]) => ({
         words: value, tell: vehicle.splits[axis][value].tell, question: { ...question, splits: { ...question.splits, [axis]: value } },
@@ -149,9 +158,9 @@ bezelbook.reply = (() => {
   }
 
   function differing(vehicle, options) {
-    const answered = options.map((option) => ({ ...option, verdict: reply(vehicle, option.question).answer.verdict }));
+    const answered = options.map((option) => ({ ...option, verdict: alone(vehicle, option.question).answer.verdict }));
     return new Set(answered.map(({ verdict }) => verdict)).size > 1 ? answered : null;
   }
 
-  return { reply, decider, depths };
+  return { reply, alone, keyOf, decider, depths };
 })();

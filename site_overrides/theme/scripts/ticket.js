@@ -9,7 +9,7 @@ bezelbook.ticket = (() => {
     const conditions = added.looks.length;
     const place = places[answer.for.place];
     const lines = [
-      argued(answer, links), unknown(answer), needs(answer.needs.slice(conditions)), notes(answer, added, links),
+      argued(answer, links), unknown(answer), needs(answer.needs.slice(conditions)), instead(answer.instead), notes(answer, added, links),
       make("p", { class: "drawn" }, make("a", { href: place.at }, "Drawn to scale: ", said(place.name), ", ", said(name))),
     ];
     return make("article", { class: "ticket", "data-verdict": answer.verdict },
@@ -69,6 +69,18 @@ bezelbook.ticket = (() => {
     const nothing = make("p", { class: "nothing" }, "Nothing else that the book knows of.");
     const items = lines.map((line) => make("li", {}, said(line)));
     return part("What else it needs", items.length ? make("ul", {}, items) : nothing);
+  }
+
+  // What the counter may say next when the wish does not go in; nothing where it does.
+  function instead(offers) {
+    return offers.length ? part("Instead", make("ul", { class: "instead" }, offers.map(offered))) : null;
+  }
+
+  function offered({ words, verdict: found, condition, sure: how, witnesses, needs: lines, to_buy: buy }) {
+    const carried = how && (witnesses ? `${how}, ${counted(witnesses, "job")}` : how);
+    const takes = [carried, lines.length ? `needs ${lines.join("; ")}` : null, buy.length ? `to buy: ${buy.join(", ")}` : "nothing to buy"];
+    return make("li", {}, make("b", {}, said(words)), `: ${found}`, condition ? [" ", said(condition)] : "",
+      make("small", {}, said(takes.filter(Boolean).join(" · "))));
   }
 
   function notes({ notes: found }, { stands }, links) {

@@ -64,11 +64,23 @@ def test_each_place_has_its_part_in_the_vehicles_order_and_others_after() -> Non
 def test_clips_and_what_gets_used_up_are_told() -> None:
     clips = seen("s", fasteners=[{"kind": "sail clip", "count": 4}])
     [part] = parts(clips, ROPE, after("a", used=[{"what": "rope", "length": "1 m"}, "ties"]))
-    assert [row.comes_off for row in part.clips] == ["4"]
+    assert [(table.which, [row.comes_off for row in table.rows]) for table in part.clips] == [("", ["4"])]
     assert [(row.name, row.at, row.words, row.jobs) for row in part.used] == [
         ("Butyl rope", "../supplies/rope.html", "1000 mm (39.37 in)", "one job"),
         ("ties", "", "how much is not looked", "one job"),
     ]
+
+
+def test_builds_that_want_other_clips_have_a_table_each() -> None:
+    clips = [
+        seen(name, fasteners=[{"kind": "sail clip", "count": count}], splits={"build": name})
+        for name, count in (("early", 4), ("late", 7))
+    ]
+    [part] = parts(*clips, splits={"build": making.split("early", "late")})
+    found = [(table.which, [row.comes_off for row in table.rows]) for table in part.clips]
+    assert found == [("early", ["4"]), ("late", ["7"])]
+    [part] = parts(clips[0], splits={"build": making.split("early", "late")})
+    assert [table.which for table in part.clips] == ["early"]
 
 
 def test_a_note_whose_place_another_took_is_not_counted() -> None:

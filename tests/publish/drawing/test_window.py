@@ -79,5 +79,23 @@ def test_an_empty_window_has_no_bar() -> None:
     assert len(svg.all("rect", kind="between")) == 2
 
 
+def said(lane: Lane) -> str:
+    return str(drawn(lane).all("title")[0].text).removeprefix("Rings at the door: ")
+
+
+def test_where_no_ring_does_it_says_so_instead_of_counting_backwards() -> None:
+    both = said(Lane("tight", (12 * MM, MM), (11 * MM, MM), RINGS))
+    assert both == "tight no ring does: 12 mm is wanted behind, and in front there is room for 11 mm"
+    proud = said(Lane("proud", None, (-3 * MM, MM), RINGS))
+    assert proud == "proud no ring does: it stands out too far even without one"
+    assert said(Lane("any", (-3 * MM, MM), (11 * MM, MM), RINGS)) == "any from 0 mm to 11 mm"
+
+
+def test_a_ring_with_which_it_goes_in_has_a_head() -> None:
+    svg = drawn(Lane("deep", (9 * MM, 0), (14 * MM, 0), RINGS))
+    heads = {ring.attributes["data-ring"]: len(ring.all("circle")) for ring in svg.all("g")}
+    assert heads == {"ten": 0, "half inch": 1}
+
+
 def test_no_lane_is_no_drawing() -> None:
     assert windows((), "Rings") is None

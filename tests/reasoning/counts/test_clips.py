@@ -2,7 +2,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from bezelbook.kinds.record import Record
-from bezelbook.reasoning.counts.clips import ClipNeed, clip_needs, clips_at
+from bezelbook.reasoning.counts.by_build import clips_at
+from bezelbook.reasoning.counts.clips import ClipNeed, clip_needs
 from bezelbook.reasoning.counts.fixing import Fixing
 from bezelbook.reasoning.counts.lost import Tally, standing, tallies
 from tests.reasoning import making

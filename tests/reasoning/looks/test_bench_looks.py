@@ -16,7 +16,7 @@ FRAME = (making.roomy(), making.measured("wire", DEEP))
 def looks(*records: Record) -> dict[str, Look]:
     base = making.book(*records)
     place = making.place(base)
-    found = bench_looks(base, {(making.CAR, making.HOLE): place}, open_pairs(place))
+    found = bench_looks(base, {(making.CAR, making.HOLE): place}, list(open_pairs(place)))
     return {look.todo.what: look for look in found}
 
 

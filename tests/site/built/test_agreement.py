@@ -13,7 +13,7 @@ from playwright.sync_api import Page
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.pipeline import Counter as BookCounter
 from bezelbook.publish.opening import Opening, openings_of
-from bezelbook.reasoning.answer import answer
+from bezelbook.reasoning.next_best.desk import Desk
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import vocabulary
@@ -53,8 +53,9 @@ def compare(page: Page, asked: Iterable[tuple[Opening, Question]]) -> Counter[st
     questions = list(asked)
     found = page.evaluate(REPLY, [plain_question(question) for _, question in questions])
     verdicts: Counter[str] = Counter()
+    desks = {opening.book.shop.name: Desk(opening.book) for opening, _ in questions}
     for (opening, question), browser in zip(questions, found, strict=True):
-        plain = json.loads(json.dumps(answer(opening.book, question, opening.room).plain()))
+        plain = json.loads(json.dumps(desks[opening.book.shop.name].opening(question).plain()))
         assert browser == plain, question
         verdicts[plain["verdict"]] += 1
     return verdicts

@@ -8,8 +8,9 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
 from bezelbook.publish.counts.clip_words import ClipRow, clip_row
+from bezelbook.publish.removal.builds_words import which_builds
 from bezelbook.publish.wording import counted
-from bezelbook.reasoning.counts.clips import ClipNeed, clips_at
+from bezelbook.reasoning.counts.by_build import ClipsFor, clips_by_build
 from bezelbook.reasoning.counts.lost import Tally
 from bezelbook.reasoning.counts.minutes import Minutes, minutes
 from bezelbook.reasoning.counts.used_up import used_up
@@ -35,12 +36,20 @@ class UsedRow:
 
 
 @dataclass(frozen=True, slots=True)
+class ClipTable:
+    """The clips for some builds; `which` is empty where it is the same in every build."""
+
+    which: str
+    rows: tuple[ClipRow, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class ReadyPart:
     """What one place wants."""
 
     place: str
     at: str
-    clips: tuple[ClipRow, ...]
+    clips: tuple[ClipTable, ...]
     used: tuple[UsedRow, ...]
     times: tuple[TimeRow, ...]
 
@@ -54,12 +63,12 @@ def ready_parts(
     """
     noted = {note.place for note in book.notes_of(vehicle.id) if not isinstance(note, Bench)}
     order = [*vehicle.places, *sorted(noted - set(vehicle.places))]
-    clips = {place: clips_at(book, vehicle.id, place, everywhere, today) for place in order}
+    clips = {place: clips_by_build(book, vehicle.id, place, everywhere, today) for place in order}
     parts = (_part(book, vehicle, place, clips[place], to) for place in order)
     return tuple(part for part in parts if part.clips or part.used or part.times)
 
 
-def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[ClipNeed], to: Links) -> ReadyPart:
+def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[ClipsFor], to: Links) -> ReadyPart:
     notes = book.notes_at(vehicle.id, place)
     replaced = {note.replaces for note in notes if note.replaces}
     after = [note for note in notes if isinstance(note, After) and note.id not in replaced]
@@ -71,7 +80,11 @@ def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[Cli
     return ReadyPart(
         (record.name if record else None) or place.replace("-", " "),
         to.place(vehicle.id, place),
-        tuple(clip_row(need, to) for need in clips),
+        tuple(
+            ClipTable(which_builds(vehicle, place, one.builds).words, tuple(clip_row(need, to) for need in one.needs))
+            for one in clips
+            if one.needs
+        ),
         tuple(used),
         tuple(_time(one) for one in minutes(after)),
     )

@@ -46,7 +46,11 @@ def windows(lanes: Sequence[Lane], title: str) -> Markup | None:
 
 def _words(lane: Lane) -> str:
     low = "not looked" if lane.low is None else show_mm(max(lane.low[0], 0))
-    high = "not looked" if lane.high is None else show_mm(lane.high[0])
+    high = "not looked" if lane.high is None else show_mm(max(lane.high[0], 0))
+    if lane.high is not None and lane.high[0] < 0:
+        return "no ring does: it stands out too far even without one"
+    if lane.low is not None and lane.high is not None and lane.low[0] > lane.high[0]:
+        return f"no ring does: {low} is wanted behind, and in front there is room for {high}"
     return f"from {low} to {high}"
 
 
@@ -71,10 +75,12 @@ def _lane(lane: Lane, top: int, scale: Scale) -> Iterator[Markup]:
             start, end = max(0, at - give), min(scale.end, at + give)
             yield element("rect", {"class": "between", **span(scale, start, end), **across})
     for name, thickness, verdict in lane.rings:
-        mark = tick(scale, thickness, top + NAMES - 8, top + LANE - 4, "good" if verdict == "goes in" else "stop")
-        yield element(
-            "g", {"data-ring": name, "data-verdict": verdict}, element("title", {}, f"{name}: {verdict}"), mark
-        )
+        good = verdict == "goes in"
+        mark = [tick(scale, thickness, top + NAMES - 8, top + LANE - 4, "good" if good else "stop")]
+        if good:
+            mark.append(element("circle", {"class": "good", "cx": scale.at(thickness), "cy": top + NAMES - 8, "r": 5}))
+        title = element("title", {}, f"{name}: {verdict}")
+        yield element("g", {"data-ring": name, "data-verdict": verdict}, title, *mark)
 
 
 def _inside(end: tuple[int, int] | None, scale: Scale, otherwise: int) -> tuple[int, int]:

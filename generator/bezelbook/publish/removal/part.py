@@ -13,7 +13,7 @@ from bezelbook.publish.address import Links
 from bezelbook.publish.drawing.stack import Card, stack
 from bezelbook.publish.notes import newest_first, said
 from bezelbook.publish.removal.builds_words import Which, which_builds
-from bezelbook.publish.removal.step_lines import StepLines, fixing_words, step_lines
+from bezelbook.publish.removal.step_lines import RESTRAINT, StepLines, fixing_words, step_lines
 from bezelbook.publish.removal.trade_words import FirstUse
 from bezelbook.publish.wording import counted
 from bezelbook.reasoning.evidence import witnesses
@@ -21,7 +21,7 @@ from bezelbook.reasoning.order.asking import asked_of
 from bezelbook.reasoning.order.graph import befores, depths
 from bezelbook.reasoning.order.precedence import Before
 from bezelbook.reasoning.order.removal import Removal
-from bezelbook.reasoning.order.step import name_of
+from bezelbook.reasoning.order.step import Step, name_of
 from bezelbook.reasoning.unknowns import Missing
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_minutes
@@ -75,11 +75,16 @@ def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal,
         tuple(words for one in removal.loose for words in fixing_words(book, one)),
         tuple(one.what for one in removal.hidden),
         tuple(_habit(vehicle, one) for one in removal.habits),
-        tuple((step.name, one.what) for step in reversed(removal.steps) for one in step.refit),
+        tuple((step.name, one.what) for step in _ours(removal) for one in step.refit),
         _time(removal),
         asked_of(book, vehicle, removal),
         tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], to)),
     )
+
+
+def _ours(removal: Removal) -> Iterator[Step]:
+    """The steps that a page tells of, the last one first."""
+    return (step for step in reversed(removal.steps) if RESTRAINT not in step.safety)
 
 
 def _argued(removal: Removal) -> Mapping[str, frozenset[str]]:

@@ -29,6 +29,8 @@ WHY: Mapping[str, str] = {
     "screw": "a screw sits behind it",
 }
 
+RESTRAINT = "restraint near"
+
 
 @dataclass(frozen=True, slots=True)
 class StepLines:
@@ -49,8 +51,11 @@ def step_lines(
 ) -> StepLines:
     """A step as a page writes it; `names` are those of the pieces, `told` remembers what the page has explained.
 
-    `argued` are the pieces that are argued over together with this one, itself among them; none when it is not.
+    `argued` are the pieces that are argued over together with this one, itself among them; none when it is not. With a
+    restraint near, a page says where the piece is and whose business it is, and nothing of how it comes off.
     """
+    if RESTRAINT in step.safety:
+        return StepLines(number, step.name, SIDES[step.side], (), (RESTRAINT,), (), (), "")
     lines = tuple((label, words) for label, words in _lines(book, number, step, names, argued) if words)
     texts = [step.name, *(word for _, words in lines for word in words)]
     return StepLines(

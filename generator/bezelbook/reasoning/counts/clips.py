@@ -3,14 +3,13 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from bezelbook.kinds.note.record import After, Seen
+from bezelbook.kinds.note.record import After
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.counts.fixing import Fixing, fixings
+from bezelbook.reasoning.counts.fixing import Fixing
 from bezelbook.reasoning.counts.lost import Tally, tallies
 from bezelbook.reasoning.counts.order_quantity import order_quantity
 from bezelbook.reasoning.counts.packs import Packs, packs
 from bezelbook.reasoning.counts.shelf import Shelf, shelf
-from bezelbook.reasoning.evidence import unreplaced
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,16 +53,6 @@ def clip_needs(
         _need(book, kind, on_pieces.get(kind, []), (everywhere.get(kind, Tally()), here.get(kind, Tally())), today)
         for kind in sorted({*here, *on_pieces})
     )
-
-
-def clips_at(
-    book: KnowledgeBase, vehicle: str, place: str, everywhere: Mapping[str, Tally], today: str
-) -> tuple[ClipNeed, ...]:
-    """The clips of every piece that notes at a place of a vehicle saw, whatever the build."""
-    notes = unreplaced(book.notes_at(vehicle, place))
-    seen = [note for note in notes if isinstance(note, Seen)]
-    past = [note for note in notes if isinstance(note, After)]
-    return clip_needs(book, fixings(book, seen), past, everywhere, today)
 
 
 def _need(book: KnowledgeBase, kind: str, pieces: list[Fixing], past: tuple[Tally, Tally], today: str) -> ClipNeed:

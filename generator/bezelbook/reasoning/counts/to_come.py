@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.record import PART_KINDS
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.counts.clips import clips_at
+from bezelbook.reasoning.counts.by_build import clips_at
 from bezelbook.reasoning.counts.lost import Tally, standing
 
 
@@ -41,7 +41,7 @@ def _of(book: KnowledgeBase, job: Job, everywhere: Mapping[str, Tally], today: s
     for mount in dict.fromkeys(mounts):
         yield mount, Wanted(job, mounts.count(mount), "it is the mount that is settled")
     for place in dict.fromkeys(wish.place for wish in job.wishes if wish.place):
-        for need in clips_at(book, job.vehicle, place, everywhere, today):
+        for need in clips_at(book, job.vehicle, place, everywhere, today, job.splits):
             yield need.kind, Wanted(job, need.need, f"clips at the {place.replace('-', ' ')}")
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Look, Todo, look_of
-from bezelbook.reasoning.looks.pair import Pair, is_firm
+from bezelbook.reasoning.looks.pair import Pair, is_firm, put
 from bezelbook.reasoning.needs import Need, Needs, needs_of_unit
 from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.slip import LIMITS_MM, MM
@@ -28,10 +28,12 @@ def bench_looks(
     """Every look at a head unit that may settle any open pair, wherever that is."""
     for unit in book.head_units.values():
         needs = needs_of_unit(book, unit)
-        mine = [pair for pair in still_open if pair.unit == unit.id]
+        mine = {pair: places[pair.vehicle, pair.place] for pair in still_open if pair.unit == unit.id}
+        questions = {pair: put(place, pair) for pair, place in mine.items()}
         for todo, ways in (_body(unit, needs), _plug(unit, needs)):
             settled = [
-                [pair for pair in mine if is_firm(places[pair.vehicle, pair.place], pair, needs=way)] for way in ways
+                [pair for pair, one in questions.items() if is_firm(one.narrowed(needs=way), mine[pair].accounts)]
+                for way in ways
             ]
             look = look_of(book, todo, settled)
             if look:

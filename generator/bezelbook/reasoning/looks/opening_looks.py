@@ -1,6 +1,6 @@
 """The looks that an opening invites: what nobody read, what a note left blank, and what its notes argue over."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from bezelbook.kinds.note.record import AnyNote
@@ -9,7 +9,7 @@ from bezelbook.reasoning.evidence import Standing, standing_of
 from bezelbook.reasoning.looks.look import CHASSIS, Look, Todo, look_of
 from bezelbook.reasoning.looks.pair import Pair, is_firm
 from bezelbook.reasoning.looks.readings import TRIED, Unread, read_as, unread
-from bezelbook.reasoning.question import usual_stacks
+from bezelbook.reasoning.question import Asked, usual_stacks
 from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.values.listed import listed
 from bezelbook.values.words import NINTHS
@@ -21,17 +21,17 @@ ASK_MINUTES = 1
 OFFER_MINUTES = 5
 
 
-def opening_looks(place: Place, still_open: Sequence[Pair]) -> Iterator[Look]:
+def opening_looks(place: Place, still_open: Mapping[Pair, Asked]) -> Iterator[Look]:
     """Every look at a place that may settle any of its open pairs."""
     for build in place.frame.builds:
-        mine = [pair for pair in still_open if pair.build == build]
+        mine = {pair: question for pair, question in still_open.items() if pair.build == build}
         if mine:
             yield from _readings(place, build, mine)
     yield from _blanks(place, still_open)
     yield from _argument(place, still_open)
 
 
-def _readings(place: Place, build: Build, pairs: Sequence[Pair]) -> Iterator[Look]:
+def _readings(place: Place, build: Build, pairs: Mapping[Pair, Asked]) -> Iterator[Look]:
     """Reading the front, reading the depth, and doing both in one go."""
     blank = unread(place, build)
     front = [one for one in blank if one.ninth is None]
@@ -58,10 +58,10 @@ def _with(place: Place, build: Build, sizes: Sequence[Unread], number: int) -> l
     numbers = {"width": number, "height": (2 * number) % TRIED, "depth": (3 * number + 1) % TRIED}
     note = read_as(place, build, sizes, numbers)
     read = standing_of(place.frame.book, place.frame.vehicle, note)
-    return [found for rooms in place.accounts if (found := rooms.agreeing((*rooms.notes, read))).possible]
+    return [found for rooms in place.accounts if (found := rooms.reading(read)).possible]
 
 
-def _blanks(place: Place, pairs: Sequence[Pair]) -> Iterator[Look]:
+def _blanks(place: Place, pairs: Mapping[Pair, Asked]) -> Iterator[Look]:
     """Asking the author of a note which build his car was, or which mounts he used."""
     for one in place.evidence.standing:
         asks = _could_be(place, one)
@@ -98,7 +98,7 @@ def _instead(place: Place, one: Standing, other: Standing) -> list[Rooms]:
     return [found for notes in said if (found := place.all_notes.agreeing(notes)).possible]
 
 
-def _argument(place: Place, pairs: Sequence[Pair]) -> Iterator[Look]:
+def _argument(place: Place, pairs: Mapping[Pair, Asked]) -> Iterator[Look]:
     """Offering it up again where notes cannot all be true: one account or the other turns out right."""
     accounts = place.accounts
     if len(accounts) == 1:
@@ -110,9 +110,9 @@ def _argument(place: Place, pairs: Sequence[Pair]) -> Iterator[Look]:
     yield from _one(place, todo, [[rooms] for rooms in accounts], pairs)
 
 
-def _one(place: Place, todo: Todo, ways: Sequence[Sequence[Rooms]], pairs: Sequence[Pair]) -> Iterator[Look]:
+def _one(place: Place, todo: Todo, ways: Sequence[Sequence[Rooms]], pairs: Mapping[Pair, Asked]) -> Iterator[Look]:
     """A look by its outcomes, each the accounts that would be left; one that leaves none is not possible any more."""
-    settled = [[pair for pair in pairs if is_firm(place, pair, way)] for way in ways if way]
+    settled = [[pair for pair, question in pairs.items() if is_firm(question, way)] for way in ways if way]
     look = look_of(place.frame.book, todo, settled)
     if look:
         yield look

@@ -6,8 +6,7 @@ from dataclasses import dataclass
 from bezelbook.kinds.asked.record import Asked as AskedRecord
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
-from bezelbook.reasoning.needs import Needs
-from bezelbook.reasoning.question import Question, asked
+from bezelbook.reasoning.question import Asked, Question, asked
 from bezelbook.reasoning.room import Place, Rooms, always_fits
 
 
@@ -29,22 +28,37 @@ def pairs_at(place: Place) -> Iterator[Pair]:
             yield Pair(frame.vehicle.id, frame.place, build, unit)
 
 
-def is_firm(place: Place, pair: Pair, accounts: Sequence[Rooms] | None = None, needs: Needs | None = None) -> bool:
-    """Whether the answer about a pair is goes in or does not, for certain.
+def put(place: Place, pair: Pair) -> Asked:
+    """The question whether a pair goes in, in the book's own terms."""
+    return asked(place.frame, place.evidence, Question(pair.vehicle, pair.place, dict(pair.build), unit=pair.unit))
 
-    `accounts` may stand in for the place's own, and `needs` for the unit's own: what would be, once somebody looked.
+
+def is_firm(question: Asked, accounts: Sequence[Rooms]) -> bool:
+    """Whether the answer is goes in or does not, for certain, by these accounts of the place."""
+    return all(
+        all(always_fits(one, question.needs, setting) for one in accounts)
+        or not any(one.takes(question.needs, setting) for one in accounts)
+        for setting in question.settings
+    )
+
+
+def open_pairs(place: Place) -> Mapping[Pair, Asked]:
+    """The pairs of a place that have no firm answer yet, each as the question that is left.
+
+    A mounting that cannot take the unit is left out: whatever somebody reads, it never will.
     """
-    question = asked(place.frame, place.evidence, Question(pair.vehicle, pair.place, dict(pair.build), unit=pair.unit))
-    wanted = question.needs if needs is None else needs
-    rooms = place.accounts if accounts is None else accounts
-    ways = [[(one, setting) for one in rooms] for setting in question.settings]
-    able = [way for way in ways if any(one.takes(wanted, setting) for one, setting in way)]
-    return all(always_fits(one, wanted, setting) for way in able for one, setting in way)
+    left = {pair: put(place, pair) for pair in pairs_at(place)}
+    return {pair: _able(place, one) for pair, one in left.items() if not is_firm(one, place.accounts)}
 
 
-def open_pairs(place: Place) -> tuple[Pair, ...]:
-    """The pairs of a place that have no firm answer yet."""
-    return tuple(pair for pair in pairs_at(place) if not is_firm(place, pair))
+def _able(place: Place, question: Asked) -> Asked:
+    able = (
+        stack
+        for stack in question.stacks
+        for setting in question.narrowed(stacks=(stack,)).settings
+        if any(one.takes(question.needs, setting) for one in place.accounts)
+    )
+    return question.narrowed(stacks=tuple(dict.fromkeys(able)))
 
 
 def times_asked(book: KnowledgeBase, pair: Pair) -> int:

@@ -28,9 +28,10 @@ def looks(book: KnowledgeBase, places: Mapping[tuple[str, str], Place] | None = 
     still_open = {key: open_pairs(place) for key, place in places.items()}
     found = [look for key, place in places.items() for look in opening_looks(place, still_open[key])]
     found += bench_looks(book, places, [pair for pairs in still_open.values() for pair in pairs])
-    return tuple(sorted(found, key=_best_first))
+    return tuple(sorted(found, key=best_first))
 
 
-def _best_first(look: Look) -> tuple[object, ...]:
+def best_first(look: Look) -> tuple[object, ...]:
+    """What settles most for its minutes comes first; what is left is the same each time."""
     todo = look.todo
     return -look.worth, todo.minutes, todo.vehicle or "", todo.place or "", todo.builds, todo.what

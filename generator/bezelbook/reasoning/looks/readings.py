@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from bezelbook.kinds.note.record import Measured
+from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.cells import Demand, Setting
 from bezelbook.reasoning.corners import body_demands
@@ -23,17 +24,27 @@ IMAGINED = "a-look-not-taken"
 
 @dataclass(frozen=True, slots=True)
 class Unread:
-    """A size of an opening that no reading bounds, with the least and the most in nanometres that it may still be."""
+    """A size of an opening that no reading bounds, with the least and the most in nanometres that it may still be.
+
+    `usual` are all readings of that size in the book, in order.
+    """
 
     size: str
     ninth: Ninth | None
     least: int
     most: int
+    usual: tuple[int, ...] = ()
 
     def reading(self, number: int) -> dict[str, object]:
-        """The imagined reading of this number, in whole millimetres."""
+        """The imagined reading of this number, in whole millimetres.
+
+        Where enough openings of the book were read, a reading is most likely one like theirs; else it may be anything.
+        """
+        inside = [length for length in self.usual if self.least < length < self.most]
         width = (self.most - self.least) // MM
         millimetres = Decimal(self.least // MM) + Decimal(width * (2 * number + 1)) / (2 * TRIED)
+        if len(inside) >= TRIED:
+            millimetres = Decimal(inside[len(inside) * (2 * number + 1) // (2 * TRIED)]) / MM
         where = {"zones": [self.ninth], "datum": "sub-dash face"} if self.ninth else {"zones": "all"}
         return {"of": self.size, "reads": f"{round(millimetres)} ± 1 mm", **where}
 
@@ -44,6 +55,7 @@ def unread(place: Place, build: Build) -> tuple[Unread, ...]:
     wanted = body_demands(place, setting)
     known = [_known(rooms, setting, wanted) for rooms in place.accounts]
     spans = [room_spans(rooms, setting, wanted) for rooms in place.accounts]
+    usual = {size: usual_readings(place.frame.book, size) for size in {demand.need for demand in wanted}}
     found = []
     for index, demand in enumerate(wanted):
         if not any(one[index] for one in known):
@@ -52,8 +64,16 @@ def unread(place: Place, build: Build) -> tuple[Unread, ...]:
             most = max((top for top in tops if top is not None), default=high) if None not in tops else high
             least = max(low, min(one[index].least for one in spans))
             if least < most:
-                found.append(Unread(demand.need, demand.ninth, least, most))
+                found.append(Unread(demand.need, demand.ninth, least, most, usual[demand.need]))
     return tuple(found)
+
+
+def usual_readings(book: KnowledgeBase, size: str) -> tuple[int, ...]:
+    """What anybody read of this size at any opening of the book and not by eye, shortest first, in nanometres."""
+    limits = LIMITS_MM[f"opening {size}"]
+    notes = (note for note in book.notes.values() if isinstance(note, Measured))
+    lengths = (one.reads.base for note in notes for one in note.readings if one.of == size and one.tool != "eye")
+    return tuple(sorted(length for length in lengths if limits[0] * MM <= length <= limits[1] * MM))
 
 
 def read_as(place: Place, build: Build, sizes: Iterable[Unread], numbers: Mapping[str, int]) -> Measured:

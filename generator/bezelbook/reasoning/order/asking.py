@@ -12,6 +12,8 @@ from bezelbook.reasoning.unknowns import Missing
 from bezelbook.values.listed import listed
 
 NUMBERS = ("none", "one", "two", "three", "four", "five", "six")
+# Nobody is sent to count, feel or pull there: the vehicle's service information says how it comes off.
+RESTRAINT = "restraint near"
 EYES = "look at the next car, eyes only, 1 min"
 
 
@@ -83,7 +85,8 @@ def _of_step(book: KnowledgeBase, vehicle: Vehicle, step: Step) -> Iterator[Miss
                 "ask who wrote it, or look, 1 min",
                 "whether the order is a must",
             )
-    yield from _differing(book, step)
+    if RESTRAINT not in step.safety:
+        yield from _differing(book, step)
 
 
 def _differing(book: KnowledgeBase, step: Step) -> Iterator[Missing]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Quoted, plain_note
 from bezelbook.reasoning.evidence import UNCUT
+from bezelbook.reasoning.next_best.offer import Offer
 from bezelbook.reasoning.number import room_words
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.question import open_axes
@@ -47,6 +48,7 @@ class SpeakerAnswer:
     needs: tuple[str, ...]
     first_unit: str
     uncovered: tuple[int, int] | None = None
+    instead: tuple[Offer, ...] = ()
 
     def plain(self) -> PlainAnswer:
         """The answer as plain data, with the keys that the command line and the pages share."""
@@ -61,6 +63,7 @@ class SpeakerAnswer:
             "argued": [plain_note(quoted) for quoted in self.argued],
             "unknown": [{"what": one.what, "look": one.look, "changes": one.changes} for one in self.unknown],
             "needs": list(self.needs),
+            "instead": [offer.plain() for offer in self.instead],
         }
 
     def _for(self) -> PlainFor:

@@ -1,0 +1,34 @@
+import pytest
+
+from bezelbook.reasoning.answer import answer
+from bezelbook.reasoning.next_best import desk
+from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from tests.reasoning import making
+from tests.reasoning.speakers import doors
+
+
+def question(unit: str = "deep") -> Question:
+    return Question(making.CAR, making.HOLE, unit=unit)
+
+
+def test_all_but_the_offers_is_the_plain_answer() -> None:
+    base = making.book(making.unit("deep"), making.unit(body_depth="90 ± 1 mm caliper"), making.tried())
+    found = desk.Desk(base).opening(question()).plain()
+    assert found["instead"]
+    assert {key: one for key, one in found.items() if key != "instead"} == {
+        key: one for key, one in answer(base, question()).plain().items() if key != "instead"
+    }
+
+
+def test_a_speaker_is_asked_about_at_the_same_desk() -> None:
+    found = desk.Desk(doors.book(doors.roomy())).speaker(SpeakerQuestion(doors.CAR, doors.DOOR, speaker="six"))
+    assert (found.verdict, found.instead) == ("goes in", ())
+
+
+def test_forgetting_what_was_answered_changes_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    units = [making.unit(f"u{depth}", body_depth=f"{depth} ± 1 mm caliper") for depth in (90, 100, 110, 200)]
+    base = making.book(*units, making.tried(what="u110"))
+    whole = desk.Desk(base).opening(question("u200"))
+    monkeypatch.setattr(desk, "MOST_KEPT", 1)
+    assert desk.Desk(base).opening(question("u200")).instead == whole.instead != ()

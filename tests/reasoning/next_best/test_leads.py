@@ -1,0 +1,15 @@
+import pytest
+
+from bezelbook.reasoning.next_best import leads
+from tests.reasoning.circuits import a_car
+
+
+def test_what_the_wiring_says_is_worked_out_once_a_build(monkeypatch: pytest.MonkeyPatch) -> None:
+    asked: list[str] = []
+    for name in ("plug_in", "keeping"):
+        monkeypatch.setattr(leads, name, lambda *_, name=name: asked.append(name))
+    found = leads.Leads(a_car.book())
+    for splits in (a_car.LATE, dict(reversed(a_car.LATE.items())), {"build": "late"}):
+        found.plug_in(a_car.CAR, a_car.DASH, splits)
+        found.keeping(a_car.CAR, a_car.DASH, splits)
+    assert asked == ["plug_in", "keeping"] * 2

@@ -1,0 +1,52 @@
+from typing import Any
+
+from bezelbook.kinds.record import Record
+from bezelbook.reasoning.next_best.desk import Desk
+from bezelbook.reasoning.next_best.offer import Offer
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from bezelbook.values.quantity import read_quantity
+from tests.reasoning.speakers import doors
+
+
+def offers(*records: Record, where: str = doors.DOOR, **more: Any) -> list[Offer]:
+    question = SpeakerQuestion(doors.CAR, where, **{"speaker": "six", **more})
+    return list(Desk(doors.book(*records)).speaker(question).instead)
+
+
+def deep(**content: Any) -> Record:
+    return doors.speaker("deep", mounting_depth="90 mm caliper", **content)
+
+
+def test_a_shallower_speaker_that_goes_in_is_offered() -> None:
+    [offer] = offers(deep(), doors.roomy(), speaker="deep")
+    assert (offer.kind, offer.thing, offer.words, offer.verdict) == ("another of its size", "six", "six", "goes in")
+    assert (offer.sure, offer.buy) == ("worked out", ("six",))
+
+
+def test_nothing_is_offered_where_it_goes_in() -> None:
+    assert offers(deep(), doors.roomy()) == []
+
+
+def test_another_sort_of_speaker_is_no_answer_to_the_wish() -> None:
+    assert offers(deep(speaker_kind="subwoofer"), doors.roomy(), speaker="deep") == []
+
+
+def test_one_that_is_sold_as_another_size_says_so_and_typed_sizes_have_none() -> None:
+    assert [one.kind for one in offers(deep(nominal="6x9"), doors.roomy(), speaker="deep")] == ["of another size"]
+    sizes = {"mounting_depth": read_quantity("90 mm", "length")}
+    assert [one.kind for one in offers(doors.roomy(), speaker=None, sizes=sizes)] == ["another one"]
+
+
+def test_another_ring_is_offered_where_the_wish_was_for_one_that_will_not_do() -> None:
+    rings = [doors.mount(f"ring-{thick}", thickness=f"{thick} mm caliper") for thick in (2, 8)]
+    [offer] = offers(*rings, doors.roomy(glass="55 ± 1 mm"), mounts=("ring-2",))
+    assert (offer.kind, offer.words, offer.mounts) == ("another mount", "with ring 8", ("ring-8",))
+    assert offer.buy == ("six", "ring 8")
+    assert offers(*rings, doors.roomy(glass="55 ± 1 mm")) == []
+
+
+def test_another_place_is_offered_but_not_the_other_side_of_the_same() -> None:
+    no = doors.tried(verdict="does not", reason="depth")
+    yeses = [doors.tried(name, place=name) for name in (doors.OTHER, doors.SHELF)]
+    [offer] = offers(no, *yeses)
+    assert (offer.kind, offer.place, offer.words) == ("another place", doors.SHELF, "in the shelf")
