@@ -8,7 +8,6 @@ from typing import Any
 import pytest
 from jsonschema import Draft202012Validator
 
-from bezelbook import pipeline
 from bezelbook.checking import rules
 from bezelbook.kinds import KINDS
 from bezelbook.pipeline import (
@@ -164,15 +163,6 @@ def test_what_is_left_open_is_asked(counter: Counter) -> None:
 def test_what_cannot_be_read_is_refused_with_a_mend(counter: Counter) -> None:
     with pytest.raises(Wrong, match="Did you mean"):
         counter.ask({**QUESTION, "what": "two-high-b"})
-
-
-def test_a_place_is_worked_out_once_however_often_it_is_asked_about(
-    counter: Counter, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    fresh = Counter(counter.base)
-    fresh.ask({**QUESTION, "what": "two-high-a"})
-    monkeypatch.setattr(pipeline, "place_of", lambda *_: pytest.fail("worked out again"))
-    fresh.ask({**QUESTION, "what": "two-high-deep"})
 
 
 def test_a_batch_answers_line_by_line_without_reading_ahead(counter: Counter) -> None:

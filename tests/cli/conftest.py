@@ -28,12 +28,16 @@ STATE = "mounts: none\ncut: nothing\nloom: aside\nplugs: on\n"
 TRIED = f"form: tried\nvehicle: hatch-2\nplace: dash\nsplits: {{build: late}}\n{STATE}"
 WENT_IN = TRIED + "author: rk\ndate: 2026-02-03\njob: blue\nwhat: short\nverdict: goes in\nsure: fitted\n"
 STOPPED = TRIED + "author: tm\ndate: 2026-03-04\nwhat: short\nverdict: does not\nsure: dry-fitted\nreason: depth\n"
+SEEN = "form: seen\nvehicle: hatch-2\nplace: dash\nsplits: {build: late}\n"
+CAME_OFF = SEEN + "author: rk\ndate: 2026-02-03\npieces: [surround]\n"
 BOOK = {
     "shop.yaml": SHOP,
     "vehicles/hatch-2.yaml": HATCH,
     "head_units/short.yaml": SHORT,
     "head_units/deep.yaml": DEEP,
+    "notes/2026/came-off.yaml": CAME_OFF,
     "notes/2026/went-in.yaml": WENT_IN,
+    "jobs/blue.yaml": "tag: blue\nvehicle: hatch-2\nwishes: [{want: add, what: deep}]\n",
 }
 
 

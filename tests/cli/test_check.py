@@ -23,7 +23,7 @@ loom: [aside]
 
 def test_a_book_without_a_fault_is_read_and_ends_with_0(run: Run, write: Write) -> None:
     write()
-    assert run("check") == Ran(0, "5 records read; 0 findings.\n", "")
+    assert run("check") == Ran(0, "7 records read; 0 findings.\n", "")
     assert run("check", "--strict").code == 0
 
 
@@ -35,7 +35,7 @@ def test_five_mistakes_in_one_record_are_five_complaints_at_their_places(run: Ru
     here = "kb/notes/2026/broken.yaml"
     assert places == [f"{here}:5:10", f"{here}:7:1", f"{here}:8:7", f"{here}:9:16", f"{here}:10:7"]
     assert ran.code == 2
-    assert ran.out.endswith("5 records read, 1 file left out; 0 findings.\n")
+    assert ran.out.endswith("7 records read, 1 file left out; 0 findings.\n")
     assert all(line.count(". ") >= 1 for line in told)
     assert "goes in" in told[0]
     assert "reason" in told[1]
@@ -49,7 +49,7 @@ def test_two_files_that_cannot_be_read_are_told_in_one_run_and_the_rest_is_check
     assert ran.code == 2
     assert "kb/notes/2026/b.yaml:1:1: this is not UTF-8 text. Save the file as UTF-8.\n" in ran.out
     assert "kb/mounts/kit.yaml:" in ran.out
-    assert ran.out.endswith("6 records read, 2 files left out; 1 finding.\n")
+    assert ran.out.endswith("8 records read, 2 files left out; 1 finding.\n")
 
 
 def test_what_cannot_both_be_true_is_put_as_a_question_with_both_notes(run: Run, write: Write) -> None:
@@ -86,7 +86,7 @@ def test_a_program_reads_complaints_and_findings_as_json(run: Run, write: Write)
     ran = run("check", "--format", "json")
     told = json.loads(ran.out)
     assert told.keys() == {"records", "complaints", "findings"}
-    assert told["records"] == 6
+    assert told["records"] == 8
     assert [complaint["line"] for complaint in told["complaints"]] == [5, 7, 8, 9, 10]
     assert told["complaints"][0].keys() == {"path", "line", "column", "what", "mend"}
     [finding] = [one for one in told["findings"] if one["rule"] == "depth-ladder-reversed"]
@@ -108,7 +108,7 @@ def test_a_note_is_found_again_even_below_a_folder_called_notes(run: Run, write:
 def test_a_book_is_named_from_anywhere(run: Run, write: Write, tmp_path: Path) -> None:
     book = write()
     (tmp_path / "elsewhere").mkdir()
-    assert run("check", "--book", book).out.endswith("5 records read; 0 findings.\n")
+    assert run("check", "--book", book).out.endswith("7 records read; 0 findings.\n")
 
 
 @pytest.mark.parametrize("day", ["2026-02-28", "2000-02-29"])

@@ -8,7 +8,7 @@ import pytest
 
 from tests.cli.conftest import STOPPED, Run, Write
 
-KEY = "depth-ladder-reversed/hatch-2/dash/late, no mount/depth"
+KEY = "deeper-yes-left-open/hatch-2/dash/depth"
 STRIKE = ("one-stands", "--strike", "went-in", "he sold it the next day", "--reason", "it never was in")
 
 
@@ -44,7 +44,7 @@ def test_a_blank_is_filled_and_both_are_true(run: Run, book: Path) -> None:
     ran = run("decide", KEY, "both-true", "--differs", "loom", "--read", "stopped", "loom=behind", "--reason", "asked")
     assert ran.code == 0
     assert "off the list" in ran.out
-    assert (book / "decisions" / "depth-ladder-reversed-hatch-2-dash-late-no-mount-depth.yaml").is_file()
+    assert (book / "decisions" / "deeper-yes-left-open-hatch-2-dash-depth.yaml").is_file()
 
 
 def test_without_a_day_it_is_dated_today(run: Run, book: Path) -> None:
@@ -82,7 +82,7 @@ def test_a_new_split_is_written_with_its_tells_in_the_same_step(run: Run, book: 
 WHY = ("--reason", "r")
 WRONG = {
     "a question that nothing raises": ("no-such/question", *STRIKE),
-    "a key with a slip": (KEY.replace("depth-ladder", "depth-lader"), *STRIKE),
+    "a key with a slip": (KEY.replace("deeper-yes", "deper-yes"), *STRIKE),
     "a note that is not there": (KEY, *STRIKE[:2], "went-inn", *STRIKE[3:]),
     "a blank that its author filled": (KEY, "both-true", "--read", "went-in", "loom=behind", *WHY),
     "a field that says nothing": (KEY, "both-true", "--read", "stopped", "loom", *WHY),

@@ -74,3 +74,8 @@ def test_a_job_that_knows_its_build_takes_its_count_and_one_that_does_not_the_la
 
 def test_nothing_written_asks_for_no_clips() -> None:
     assert by_build() == {"": 0}
+
+
+def test_of_a_car_that_is_not_in_the_book_nothing_is_known() -> None:
+    book = making.book(seen("a", pieces=[piece("bezel", 6)]))
+    assert clips_at(book, CAR, HOLE, tallies(book, standing(book)), TODAY) == ()

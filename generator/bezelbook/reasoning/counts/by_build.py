@@ -29,8 +29,11 @@ def clips_by_build(
     """The clips that fly or stay when a place is opened, for each build in which that is not the same.
 
     A piece counts once however many places it is on the way to, and whichever place the note that counted it is about.
+    Of a car that is not in the book nothing is known.
     """
-    record = book.vehicles[vehicle]
+    record = book.vehicles.get(vehicle)
+    if record is None:
+        return ()
     past = [note for note in unreplaced(book.notes_at(vehicle, place)) if isinstance(note, After)]
     found: list[ClipsFor] = []
     for build, removal in _of_each_build(book, record, place):
