@@ -78,4 +78,4 @@ def test_nothing_written_asks_for_no_clips() -> None:
 
 def test_of_a_car_that_is_not_in_the_book_nothing_is_known() -> None:
     book = making.book(seen("a", pieces=[piece("bezel", 6)]))
-    assert clips_at(book, CAR, HOLE, tallies(book, standing(book)), TODAY) == ()
+    assert clips_at(book, "nobodys-car", HOLE, tallies(book, standing(book)), TODAY) == ()
