@@ -4,18 +4,19 @@ from dataclasses import replace
 
 import pytest
 
+from tests.bench.truth.blanks import BLANKS
 from tests.bench.truth.books import Judged, judged
 from tests.bench.truth.counts import Counts
 from tests.bench.truth.fired import Fired
 from tests.bench.truth.limits import outside
-from tests.bench.truth.right import is_blank, is_false_alarm, is_right
+from tests.bench.truth.right import is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
 
 
 @pytest.fixture(scope="module")
 def books() -> dict[str, list[Judged]]:
-    # Eight notes for each place.
-    return {regime: [judged("small", regime, number) for number in (6, 7, 14, 15)] for regime in REGIMES}
+    # Up to eight notes for each place; some of the false ones can be found out.
+    return {regime: [judged("truth", regime, number) for number in (3, 6, 7, 15)] for regime in REGIMES}
 
 
 REGIMES = ("honest", "corrupted", "running change")
@@ -86,13 +87,18 @@ def test_only_the_first_two_proposals_count() -> None:
     assert not Case(frozenset({"loom"}), ("build", "mount", "loom")).hit
 
 
-def test_a_gap_is_right_where_the_field_that_it_points_at_is_blank() -> None:
-    content: dict[str, object] = {"splits": {"build": "late"}, "readings": [{"of": "depth"}]}
-    assert not is_blank(content, ("splits", "build"))
-    assert is_blank(content, ("splits", "hand"))
-    assert is_blank(content, ("readings", 0, "datum"))
-    assert is_blank(content, ("readings", 1))
-    assert is_blank(content, ("mounts",))
+def test_a_gap_is_right_where_the_note_leaves_out_what_it_says() -> None:
+    world = judged("blank", "honest", 0).made.world
+    vehicle = world.platforms[0].name
+    assert BLANKS["mount-not-said"](world, {"vehicle": vehicle})
+    assert not BLANKS["mount-not-said"](world, {"vehicle": vehicle, "mounts": "none"})
+    assert BLANKS["name-that-leads-nowhere"](world, {"mounts": ["the usual ring"]})
+    assert not BLANKS["name-that-leads-nowhere"](world, {"mounts": "none", "what": world.units[0].name})
+    splits = {axis.name: "any" for axis in world.platforms[0].told}
+    assert not BLANKS["split-not-said"](world, {"vehicle": vehicle, "splits": splits})
+    assert bool(splits) == BLANKS["split-not-said"](world, {"vehicle": vehicle})
+    assert BLANKS["other-side-assumed"](world, {"other_side": "assumed the same"})
+    assert BLANKS["no-way-in-written"](world, {})
 
 
 @pytest.mark.parametrize(

@@ -1,8 +1,8 @@
 """Whether a finding is right: its notes cannot all be true, its blank is one, its slip is one."""
 
+from tests.bench.truth.blanks import BLANKS
 from tests.bench.truth.books import TRUE, Judged
-from tests.bench.truth.fired import Fired, Path
-from tests.simulator.notes import Content
+from tests.bench.truth.fired import Fired
 
 # What a number may be false by.
 SLIPS = ("a slip", "unit slip", "radius for diameter", "nominal for cut-out", "spacing for bolt circle", "wrong datum")
@@ -21,22 +21,12 @@ def is_right(book: Judged, one: Fired) -> bool | None:
     if one.sort == "slip":
         return any(note.false in SLIPS for note in notes)
     if one.sort == "gap":
-        return any(is_blank(book.by_name[name].content, path) for name, path in one.fields)
+        blank = BLANKS.get(one.rule)
+        return blank(book.made.world, notes[0].content) if blank else None
     if any(note.false not in TRUE for note in notes):
         return True
     possible = book.can_be_true(one.notes)
     return None if possible is None else not possible
-
-
-def is_blank(content: Content, path: Path) -> bool:
-    """Whether a note says nothing in a field."""
-    at: object = content
-    for step in path:
-        inside = dict(enumerate(at)) if isinstance(at, list) else at
-        if not isinstance(inside, dict) or step not in inside:
-            return True
-        at = inside[step]
-    return False
 
 
 def is_false_alarm(book: Judged, one: Fired) -> bool:

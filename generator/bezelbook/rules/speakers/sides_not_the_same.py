@@ -4,8 +4,9 @@ from collections.abc import Iterator
 
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.record import Measured, RoomReading
+from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.claims import reading_span
-from bezelbook.reasoning.evidence import unreplaced
+from bezelbook.reasoning.evidence import UNCUT, unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
@@ -28,10 +29,17 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
 def _otherwise(scope: VehicleScope, note: Measured, place: str) -> Measured | None:
     """A note of the other side with a reading of the same thing from the same face that cannot be the same number."""
     for other in unreplaced(scope.book.notes_at(scope.vehicle, place)):
-        alike = isinstance(other, Measured) and other.mounts == note.mounts
-        if isinstance(other, Measured) and alike and _differ(scope, note, other):
+        if isinstance(other, Measured) and _one_state(scope, note, other) and _differ(scope, note, other):
             return other
     return None
+
+
+def _one_state(scope: VehicleScope, note: Measured, other: Measured) -> bool:
+    """Whether both were read in the same state, on cars that may be of one build."""
+    car = scope.book.vehicles[scope.vehicle]
+    ours, theirs = (known_splits(car, one.splits, one.year) for one in (note, other))
+    alike = (other.mounts, other.cut or UNCUT) == (note.mounts, note.cut or UNCUT)
+    return alike and all(theirs.get(axis, value) == value for axis, value in ours.items())
 
 
 def _differ(scope: VehicleScope, note: Measured, other: Measured) -> bool:
@@ -62,6 +70,4 @@ def _finding(scope: VehicleScope, note: Measured, other: Measured) -> Finding:
     )
 
 
-RULE = Rule(
-    "sides-not-the-same", "Assumed the same, and measured otherwise", "conflict", __doc__ or "", VehicleScope, check
-)
+RULE = Rule("sides-not-the-same", "Assumed the same, and measured otherwise", "gap", __doc__ or "", VehicleScope, check)
