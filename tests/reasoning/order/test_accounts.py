@@ -1,6 +1,7 @@
 from typing import Any
 
 from bezelbook.kinds.record import Record
+from bezelbook.reasoning.decided import decided
 from bezelbook.reasoning.order.accounts import Accounts, accounts_of, oldest_first
 from tests.reasoning import making
 from tests.reasoning.order import trim
@@ -9,7 +10,8 @@ BUILD = {"values": {"early": {"years": [1, 2]}, "late": {"years": [2, 3]}}}
 
 
 def accounts(*records: Record) -> Accounts:
-    base = trim.book(trim.car("strip", splits={"build": BUILD}), *records)
+    written = trim.book(trim.car("strip", splits={"build": BUILD}), *records)
+    base = decided(written, written.decisions.values())
     return accounts_of(base, base.vehicles[making.CAR])
 
 

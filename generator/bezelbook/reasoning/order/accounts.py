@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import AnyNote, Seen, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
-from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.reasoning.builds import Build, known_splits
 from bezelbook.reasoning.evidence import Beside
 from bezelbook.values.words import STRONG
@@ -38,19 +38,18 @@ class Accounts:
 def accounts_of(book: KnowledgeBase, vehicle: Vehicle) -> Accounts:
     """Every note of a vehicle that names a piece, a fastener or a hidden fixing, wherever it was made.
 
-    A note that another took the place of, or that a decision struck, is set aside. A decision that says how a note is
-    read fills what its author left blank.
+    A note that another took the place of, or that a decision struck, is set aside.
     """
-    replaced, struck = _replaced(book, vehicle), _struck(book)
-    counting, aside = [], []
+    replaced = _replaced(book, vehicle)
+    counting: list[Account] = []
+    aside = [Beside(one.note, f"struck: {one.because}") for one in _lost(book, vehicle)]
     for note in _notes_of(book, vehicle):
         if not isinstance(note, Seen) or not _tells(note):
             continue
-        why = replaced.get(note.id) or struck.get(note.id)
-        if why:
-            aside.append(Beside(note, why))
+        if note.id in replaced:
+            aside.append(Beside(note, replaced[note.id]))
         else:
-            counting.append(Account(note, _known(book, vehicle, note)))
+            counting.append(Account(note, known_splits(vehicle, note.splits, note.year)))
     return Accounts(tuple(sorted(counting, key=lambda one: oldest_first(one.note))), tuple(aside))
 
 
@@ -77,14 +76,8 @@ def _replaced(book: KnowledgeBase, vehicle: Vehicle) -> dict[str, str]:
     }
 
 
-def _struck(book: KnowledgeBase) -> dict[str, str]:
-    return {
-        struck.note: f"struck: {struck.because}" for decision in book.decisions.values() for struck in decision.struck
-    }
-
-
-def _known(book: KnowledgeBase, vehicle: Vehicle, note: Seen) -> dict[str, str]:
-    read = [one for decision in book.decisions.values() for one in decision.read_as if one.note == note.id]
-    filled = {axis: value for one in read for axis, value in one.splits.items()}
-    year = next((one.year for one in read if one.year), None) if note.year is None else note.year
-    return known_splits(vehicle, filled | note.splits, year)
+def _lost(book: KnowledgeBase, vehicle: Vehicle) -> Iterator[Struck]:
+    """What was struck of all that tells of pieces of this vehicle, in order of id."""
+    for _, one in sorted(book.struck.items()):
+        if isinstance(one.note, Seen) and one.note.vehicle == vehicle.id and _tells(one.note):
+            yield one
