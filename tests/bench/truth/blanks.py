@@ -15,8 +15,9 @@ def field(*names: str) -> Blank:
 
 def some_split(world: World, content: Content) -> bool:
     """A note that leaves a split of its vehicle open; its model year may tell some of them."""
-    told = {axis.name for axis in world.platform(content["vehicle"]).told}
-    return bool(told - set(content.get("splits", {})))
+    told = {axis.name for axis in world.platform(str(content["vehicle"])).told}
+    splits = content.get("splits")
+    return bool(told - set(splits if isinstance(splits, dict) else ()))
 
 
 def no_pieces(_: World, content: Content) -> bool:
