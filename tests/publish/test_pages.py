@@ -89,7 +89,7 @@ def test_every_note_is_quoted_in_full_exactly_once(demo: Knowledge, demo_pages: 
         for element in page.all("figure", kind="said")
         if "id" in element.attributes
     ]
-    assert sorted(found) == sorted(f"note-{note}" for note in demo.book.notes)
+    assert sorted(found) == sorted(f"note-{note}" for note in (*demo.book.notes, *demo.book.struck))
 
 
 def test_the_same_knowledge_makes_the_same_bytes(worked: Knowledge, worked_files: tuple[SiteFile, ...]) -> None:

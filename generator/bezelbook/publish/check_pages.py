@@ -1,9 +1,11 @@
 """How the book checks itself: a page a rule, made of the rule's own sentence and of the cases it is tested with."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import groupby
 from typing import Any
 
+from bezelbook.finding import Sort
 from bezelbook.publish.address import CHECKS, Links, rule_page
 from bezelbook.publish.knowledge import Knowledge, RulePage
 from bezelbook.publish.page_text import page_file
@@ -11,6 +13,9 @@ from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.typed import Line, flow
 from bezelbook.publish.wording import counted
+
+ABOUT_SORTS: Mapping[Sort, str] = {"conflict": "cannot all be true", "slip": "looks mistyped", "gap": "nobody looked"}
+SORTS = tuple(ABOUT_SORTS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,11 +31,25 @@ class Case:
 def check_pages(knowledge: Knowledge) -> Iterator[SiteFile]:
     """The list of the rules, and a page for each."""
     to = Links(CHECKS, knowledge.book)
-    rules = [(rule, to.rule(rule.name), counted(_found(knowledge, rule), "question")) for rule in knowledge.rules]
-    html = render("publish/checks.html", rules=rules, monday=to.top["monday"])
+    groups = [(about, [_line(knowledge, rule, to) for rule in rules]) for about, rules in _grouped(knowledge.rules)]
+    html = render("publish/checks.html", groups=groups, monday=to.top["monday"])
     yield page_file(CHECKS, "How the book checks itself", html)
     for rule in knowledge.rules:
         yield _rule(knowledge, rule)
+
+
+def _grouped(rules: Iterable[RulePage]) -> Iterator[tuple[str, list[RulePage]]]:
+    """The rules by what they are about, in order of the groups' names."""
+    in_order = sorted(rules, key=lambda rule: (rule.group, SORTS.index(rule.sort), rule.title))
+    for _, group in groupby(in_order, key=lambda rule: rule.group):
+        fellows = list(group)
+        yield fellows[0].about.partition(":")[0].rstrip(".") or "The book", fellows
+
+
+def _line(knowledge: Knowledge, rule: RulePage, to: Links) -> tuple[RulePage, str, str, str]:
+    """A rule as the list has it: where its page is, what sort of fault it finds, and how many there are now."""
+    found = _found(knowledge, rule)
+    return rule, to.rule(rule.name), ABOUT_SORTS[rule.sort], f"{counted(found, 'question')} now" if found else ""
 
 
 def _found(knowledge: Knowledge, rule: RulePage) -> int:

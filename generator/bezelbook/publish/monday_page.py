@@ -15,6 +15,8 @@ from bezelbook.publish.template import render
 from bezelbook.publish.wording import counted
 from bezelbook.values.words import WEIGHTS
 
+# What a team gets through in twenty minutes (common practice, no source).
+MOST = 20
 ABOUT_WEIGHTS = {
     "stop": "One of these is wrong, and a job may go wrong with it.",
     "look first": "Look before the next job that this touches.",
@@ -41,22 +43,32 @@ class Card:
     where_at: str
     rule_at: str
     told: tuple[Told, ...]
+    why: str
+    settle: str
 
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """The findings of one weight."""
+    """The findings of one weight: those that a team has time for, and how many are folded behind them."""
 
     weight: str
     anchor: str
     about: str
     number: str
     cards: tuple[Card, ...]
+    folded: tuple[Card, ...]
+    more: str
 
 
 def monday_page(knowledge: Knowledge) -> SiteFile:
-    """Every finding, what stops a job first."""
-    groups = [group for weight in WEIGHTS if (group := _group(knowledge, weight)).cards]
+    """Every finding, what stops a job first; what a team has no time for on one Monday is folded."""
+    groups: list[Group] = []
+    left = MOST
+    for weight in WEIGHTS:
+        cards = tuple(_cards(knowledge, weight))
+        if cards:
+            groups.append(_group(weight, cards, left))
+            left = max(0, left - len(cards))
     html = render(
         "publish/monday.html",
         groups=groups,
@@ -66,9 +78,10 @@ def monday_page(knowledge: Knowledge) -> SiteFile:
     return page_file(MONDAY, "Monday list", html)
 
 
-def _group(knowledge: Knowledge, weight: str) -> Group:
-    cards = tuple(_cards(knowledge, weight))
-    return Group(weight, weight.replace(" ", "-"), ABOUT_WEIGHTS[weight], counted(len(cards), "question"), cards)
+def _group(weight: str, cards: tuple[Card, ...], most: int) -> Group:
+    number = counted(len(cards), "question")
+    more = f"{counted(len(cards) - most, 'question')} more, each costing less" if len(cards) > most else ""
+    return Group(weight, weight.replace(" ", "-"), ABOUT_WEIGHTS[weight], number, cards[:most], cards[most:], more)
 
 
 def _cards(knowledge: Knowledge, weight: str) -> Iterator[Card]:
@@ -79,11 +92,22 @@ def _cards(knowledge: Knowledge, weight: str) -> Iterator[Card]:
             yield Card(
                 finding,
                 titles[finding.rule],
-                place_words(book, finding.vehicle, finding.place) if finding.vehicle else "on the bench",
+                _where(book, finding),
                 _where_at(book, finding, to),
                 to.rule(finding.rule),
                 tuple(_told(book, quote, to) for quote in finding.quotes),
+                knowledge.why.get(finding.key, ""),
+                f'bezelbook decide "{finding.key}"',
             )
+
+
+def _where(book: KnowledgeBase, finding: Finding) -> str:
+    """Where it is: a place, a vehicle, or no car at all."""
+    if not finding.vehicle:
+        return "on the bench"
+    if finding.place or finding.vehicle not in book.vehicles:
+        return place_words(book, finding.vehicle, finding.place)
+    return book.vehicles[finding.vehicle].name
 
 
 def _where_at(book: KnowledgeBase, finding: Finding, to: Links) -> str:
