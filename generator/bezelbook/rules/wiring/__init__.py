@@ -1,1 +1,1 @@
-"""What is left behind in a car's wiring: what works, how modules are set, and what no note may tell."""
+"""Rules about wiring: what cavities carry, what adapters pass and what still works afterwards."""

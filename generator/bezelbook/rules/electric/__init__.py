@@ -1,0 +1,1 @@
+"""Rules about what is electric: loads, resistors, fuses, factory amplifiers."""
