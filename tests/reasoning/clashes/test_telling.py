@@ -24,7 +24,7 @@ def test_a_clash_is_read_aloud_in_a_minute() -> None:
     assert says_of(clash.first) == "no one width makes both of these notes true"
     assert len(quoted(clash)) == 6
     assert loss_of(clash) is SALE_LOST
-    proposals = proposals_of(said, said.vehicles[CAR], DASH, clash.first, OPENING_AXES)
+    proposals = proposals_of(said.vehicles[CAR], clash.first, OPENING_AXES)
     assert proposals[-1].words == "one of them is wrong: read it again"
     assert len({proposal.words for proposal in proposals}) == len(proposals) <= 6
     assert {slip_path(clash, note) for note in clash.first.notes} == {("readings",)}

@@ -6,15 +6,12 @@ from typing import get_args
 
 from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
-from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.clashes.clash import Clash, Core, Path
 from bezelbook.reasoning.differing.axes import said_on
-from bezelbook.reasoning.differing.explaining import explained
-from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.proposing import what_differs
 from bezelbook.reasoning.losses import GLASS_HIT, GRILLE_BUZZ, LAST_BIT, SALE_LOST, TOO_DEEP, Loss
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.values.words import AXES, Axis
+from bezelbook.values.words import Axis
 
 # More quotes than this nobody reads aloud.
 MOST_QUOTES = 6
@@ -54,21 +51,15 @@ def path_of(note: Tried | Measured) -> Path:
     return ("readings",) if isinstance(note, Measured) else ("verdict",)
 
 
-def proposals_of(
-    book: KnowledgeBase, vehicle: Vehicle, place: str, core: Core, among: tuple[Axis, ...]
-) -> tuple[Proposal, ...]:
+def proposals_of(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> tuple[Proposal, ...]:
     """What would make the notes true, the likeliest first; that one is simply wrong comes last."""
-    return (*(one.proposal for one in _best(book, vehicle, place, core, among)), _one_is_wrong(core))
+    return (*tuple(_proposals(vehicle, core, among))[:MOST_PROPOSALS], _one_is_wrong(core))
 
 
-def _best(book: KnowledgeBase, vehicle: Vehicle, place: str, core: Core, among: tuple[Axis, ...]) -> list[Explanation]:
-    """What explains any two of the notes, each sentence once at its most likely."""
-    found: dict[str, Explanation] = {}
-    for first, second in combinations(core.notes, 2):
-        for one in explained(book, vehicle, place, first, second, among):
-            if one.words not in found or one.weight > found[one.words].weight:
-                found[one.words] = one
-    return sorted(found.values(), key=lambda one: (-one.weight, AXES.index(one.axis), one.words))[:MOST_PROPOSALS]
+def _proposals(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> dict[Proposal, None]:
+    """What any two of the notes differ in or leave blank, each once."""
+    pairs = combinations(core.notes, 2)
+    return dict.fromkeys(one for first, second in pairs for one in what_differs(vehicle, first, second, among))
 
 
 def _one_is_wrong(core: Core) -> Proposal:

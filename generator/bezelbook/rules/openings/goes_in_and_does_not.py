@@ -23,7 +23,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
     car = scope.book.vehicles[scope.vehicle]
     place = car.places.get(scope.place)
     axes = SPEAKER_AXES if place is not None and place.kind in SPEAKER_PLACES else OPENING_AXES
-    proposals = proposals_of(scope.book, car, scope.place, clash.first, axes)
+    proposals = proposals_of(car, clash.first, axes)
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",

@@ -22,7 +22,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
 
 
 def _finding(scope: PlaceScope, clash: Clash) -> Finding:
-    proposals = proposals_of(scope.book, scope.book.vehicles[scope.vehicle], scope.place, clash.first, OPENING_AXES)
+    proposals = proposals_of(scope.book.vehicles[scope.vehicle], clash.first, OPENING_AXES)
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
