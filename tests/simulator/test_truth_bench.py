@@ -11,14 +11,13 @@ from tests.bench.truth.limits import outside
 from tests.bench.truth.right import is_blank, is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
 
+# Books of each regime, eight notes for each place; of the corrupted ones some in which something can be found out.
+BOOKS = {"honest": (6, 7), "corrupted": (22, 30, 31, 38), "running change": (6, 7, 14, 15)}
+
 
 @pytest.fixture(scope="module")
 def books() -> dict[str, list[Judged]]:
-    # Eight notes for each place.
-    return {regime: [judged("small", regime, number) for number in (6, 7, 14, 15)] for regime in REGIMES}
-
-
-REGIMES = ("honest", "corrupted", "running change")
+    return {regime: [judged("small", regime, number) for number in numbers] for regime, numbers in BOOKS.items()}
 
 
 def test_everything_is_counted_and_told(books: dict[str, list[Judged]]) -> None:
