@@ -12,15 +12,13 @@ from tests.bench.truth.limits import outside
 from tests.bench.truth.right import is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
 
+# Books of each regime, eight notes for each place; of the corrupted ones some in which something can be found out.
+BOOKS = {"honest": (6, 7), "corrupted": (22, 30, 31, 38), "running change": (6, 7, 14, 15)}
+
 
 @pytest.fixture(scope="module")
 def books() -> dict[str, list[Judged]]:
-    # Eight notes for each place.
-    return {regime: [judged(seed, regime, number) for number in (6, 7, 14, 15)] for regime, seed in REGIMES.items()}
-
-
-# Seeds that draw some notes which can be found out, and some clashes over a build.
-REGIMES = {"honest": "small", "corrupted": "truth", "running change": "small"}
+    return {regime: [judged("small", regime, number) for number in numbers] for regime, numbers in BOOKS.items()}
 
 
 def test_everything_is_counted_and_told(books: dict[str, list[Judged]]) -> None:

@@ -35,7 +35,7 @@ bezelbook.spokenReply = (() => {
     const answer = {
       verdict, until_settled: until, for: { ...fors[of], what: id, words: `${name}${fors[of].words}` }, number, sure, witnesses,
       notes: notes.map((note) => noteOf(vehicle, note)), argued: argued.map((note) => noteOf(vehicle, note)),
-      unknown: unknown.map((one) => missing(vehicle, one)), needs,
+      unknown: unknown.map((one) => missing(vehicle, one)), needs, instead: [],
     };
     return { answer, added: { looks, stands: notes.map(([, , stands]) => stands) } };
   }

@@ -8,6 +8,7 @@ from tests.bench.truth.answers import wrong_answers
 from tests.bench.truth.books import Judged
 from tests.bench.truth.right import is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
+from tests.simulator.falsehoods import WAYS
 
 # From so many firings on the precision of a rule is told.
 ENOUGH = 30
@@ -47,8 +48,8 @@ class Counts:
         for where in book.places:
             crowd = next(name for name, most in CROWDS if len(book.written.strong_at(where)) <= most)
             for note in book.false_at(where):
-                if book.written.where(note) != where:
-                    continue  # of the other side, and counted there
+                if note.false not in WAYS or book.written.where(note) != where:
+                    continue  # a slip such as honest people make, or of the other side and counted there
                 for about in ("all", str(note.false), crowd):
                     self.false[about] += 1
                     self.detectable[about] += book.detectable[note.name]
@@ -74,7 +75,7 @@ class Counts:
         yield f"flagged                 {share(self.flagged['all'], able)} of {able:,} detectable, and {beside}"
         crowds = [name for name, _ in CROWDS]
         for about in sorted(set(self.false) - {"all", *crowds}) + crowds:
-            words = f"{about} strong notes at the place" if about in crowds else about
+            words = f"strong notes at the place: {about}" if about in crowds else about
             found = f"{share(self.flagged[about], self.detectable[about])} of {self.detectable[about]} detectable"
             yield f"  {words:<38} {found}, of {self.false[about]} false"
 
