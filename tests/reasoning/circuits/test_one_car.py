@@ -26,7 +26,12 @@ VEHICLE = {
         (None, None, ["early", "late"], False),
     ],
 )
-def test_blank_build_may_be_either(ours: str | None, theirs: str | None, may: list[str], must: bool) -> None:
+def test_blank_build_may_be_either(
+    ours: str | None,
+    theirs: str | None,
+    may: list[str],
+    must: bool,  # noqa: FBT001
+) -> None:
     notes = {
         name: {"form": "seen", "vehicle": "hatch", "place": "dash", "plug": "x"}
         | ({"splits": {"build": b}} if b else {})

@@ -60,7 +60,7 @@ def test_nothing_unknown_is_said_and_what_is_unknown_waits_where_it_changes_noth
 ) -> None:
     at_home(worked_site, "")
     plain = {"verdict": "goes in", "until_settled": None, "for": {"words": "x", "place": "p"}, "number": None}
-    rest = {"sure": "fitted", "witnesses": 2, "notes": [], "argued": [], "unknown": [], "needs": []}
+    rest = {"sure": "fitted", "witnesses": 2, "notes": [], "argued": [], "unknown": [], "needs": [], "instead": []}
     vehicle = {"name": "v", "notes": {}, "places": {"p": {"name": "p", "at": "#"}}}
     made = page.evaluate(
         "([answer, added, vehicle]) => bezelbook.ticket.ticket(answer, added, vehicle, null).innerText",

@@ -49,7 +49,7 @@ def _with_what(note: Done) -> set[str]:
 def _finding(scope: PlaceScope, function: Function, kept: Done, lost: Done) -> Finding:
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, function)),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{function}",
         weight="look first",
         says=f"{function}: kept in one job, lost in another",
         quotes=(
