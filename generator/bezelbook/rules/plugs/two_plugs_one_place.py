@@ -66,7 +66,7 @@ def _finding(scope: PlaceScope, cars: list[Car], pair: Pair) -> Finding:
     builds = common_values([car.build for car in shared(cars, *pair, "plug")])
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, builds, "plug")),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{builds}/plug",
         weight="look first",
         says=f"{one} and {other}{within}, and nothing tells the cars apart",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("plug",)) for note in pair),
@@ -76,7 +76,7 @@ def _finding(scope: PlaceScope, cars: list[Car], pair: Pair) -> Finding:
         question="Early and late, or both plugs in one car?",
         answers=(
             "a new split",
-            "a build that we know: write it down",
+            "a build that we know",
             "both plugs are there",
             "one is wrong",
             "next car",
