@@ -12,7 +12,7 @@ from bezelbook.values.quantity import Quantity
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
-    """One finding a vehicle: the first pair that differs; weightier where one of the two did not work."""
+    """One finding a vehicle: the first pair that differs."""
     pairs = [
         pair for pair in tried_on_one_build(scope.book, scope.vehicle) if _differ(pair[0].resistor, pair[1].resistor)
     ]

@@ -22,7 +22,7 @@ def check(scope: BookScope) -> Iterator[Finding]:
                     weight="tidy up",
                     says=f"{one.name} and {other.name} look alike, and nobody has looked at both keys",
                     quotes=tuple(
-                        Quote(half.id, f"{half.name}: keying not looked", ("keying",), "connector") for half in blank
+                        Quote(half.id, f"{half.name}: keying not looked", ("shell",), "connector") for half in blank
                     ),
                     difference="the keying",
                     proposals=(Proposal("which thing", "lay both side by side and take a picture of both faces"),),

@@ -35,11 +35,8 @@ def _functions(words: tuple[str, ...]) -> set[Function]:
 
 
 def _clash(cars: list[Car], kept: Done, lost: Done) -> bool:
-    if _with_what(kept) != _with_what(lost) or (
-        isinstance(kept, Tried) and isinstance(lost, Tried) and kept.what != lost.what
-    ):
-        return False
-    return any(shared(cars, kept, lost, *BEARS))
+    radios = {note.what for note in (kept, lost) if isinstance(note, Tried)}
+    return len(radios) < 2 and _with_what(kept) == _with_what(lost) and any(shared(cars, kept, lost, *BEARS))
 
 
 def _with_what(note: Done) -> set[str]:
@@ -49,7 +46,7 @@ def _with_what(note: Done) -> set[str]:
 def _finding(scope: PlaceScope, function: Function, kept: Done, lost: Done) -> Finding:
     return Finding(
         rule=RULE.name,
-        key="/".join((RULE.name, scope.vehicle, scope.place, function)),
+        key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{function}",
         weight="look first",
         says=f"{function}: kept in one job, lost in another",
         quotes=(
