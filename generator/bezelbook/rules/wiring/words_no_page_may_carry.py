@@ -1,4 +1,4 @@
-"""A note's words carry a tightening figure or work on a restraint, for which the vehicle's service information rules."""
+"""A note carries a tightening figure or work on a restraint, where the vehicle's service information rules."""
 
 from collections.abc import Iterator
 
@@ -19,11 +19,12 @@ def check(scope: NoteScope) -> Iterator[Finding]:
     fields = [field for field in FIELDS if found[field]]
     if not fields:
         return
+    sorts = dict.fromkeys(sort.split(",")[0] for field in fields for sort in found[field])
     yield Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.note.id}",
         weight="stop",
-        says=f"the words carry {listed(list(dict.fromkeys(sort.split(',')[0] for one in fields for sort in found[one])))}",
+        says=f"the words carry {listed(list(sorts))}",
         quotes=tuple(Quote(scope.note.id, withheld(said[field]), (field,)) for field in fields),
         difference="the words",
         proposals=(Proposal("one is wrong", "strip it, and point to the vehicle's service information"),),
