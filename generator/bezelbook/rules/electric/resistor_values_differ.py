@@ -1,10 +1,12 @@
-"""Load resistors of different value, or rated for less, were used in cars that nothing on record tells apart."""
+"""Load resistors of different value, or rated for less, were used in cars of one build."""
 
 from collections.abc import Iterator
 
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.fitting import LoadResistor
-from bezelbook.reasoning.circuits.resistors_tried import tried_on_one_build
+from bezelbook.reasoning.circuits.cars import cars_of
+from bezelbook.reasoning.circuits.one_car import must_be_one
+from bezelbook.reasoning.circuits.resistors_tried import Tried, tried_on_one_build
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
@@ -34,6 +36,12 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
             answers=(said[0], said[1], "either", "the packages differ"),
             vehicle=scope.vehicle,
         )
+
+
+def _one_build(scope: VehicleScope, one: Tried, other: Tried) -> bool:
+    """Whether both cars were of one package and no other; where that is blank, the blank is the question."""
+    cars = cars_of(scope.book, scope.book.vehicles[scope.vehicle], one.note.place)
+    return must_be_one(cars, one.note, other.note, "amplifier")
 
 
 def _differ(one: LoadResistor, other: LoadResistor) -> bool:

@@ -28,7 +28,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         proposals=(
             Proposal(
                 "which thing",
-                "a module that reads the bus; or a switched fuse and a relay, metered with the car asleep",
+                "a module on the bus; or a switched fuse and relay, metered asleep",
             ),
         ),
         loss=FLAT_BATTERY,
