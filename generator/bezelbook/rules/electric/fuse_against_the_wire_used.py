@@ -36,7 +36,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
                 question="Which fuse is in that car?",
                 answers=("call it back", "another wire was used", "another fuse was used"),
                 vehicle=scope.vehicle,
-                place=note.place,
+                place=getattr(note, "place", ""),
             )
             return
 

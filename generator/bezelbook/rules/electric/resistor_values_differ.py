@@ -15,10 +15,8 @@ from bezelbook.values.quantity import Quantity
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
     """One finding a vehicle: the first pair that differs."""
-    pairs = [
-        pair for pair in tried_on_one_build(scope.book, scope.vehicle) if _differ(pair[0].resistor, pair[1].resistor)
-    ]
-    for one, other in pairs[:1]:
+    pairs = [pair for pair in tried_on_one_build(scope.book, scope.vehicle) if _one_build(scope, *pair)]
+    for one, other in [pair for pair in pairs if _differ(pair[0].resistor, pair[1].resistor)][:1]:
         said = [_said(one.resistor), _said(other.resistor)]
         yield Finding(
             rule=RULE.name,

@@ -20,7 +20,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding an adapter: the first job with it on cars all of whose plugs are known to be others."""
     cars = cars_of(scope.book, scope.book.vehicles[scope.vehicle], scope.place)
     done: set[str] = set()
-    notes = [note for note in cars[0].notes if isinstance(note, After | Tried) and strong(note)] if cars else []
+    notes = [note for note in cars[0].notes if isinstance(note, After | Tried) and strong(note)]
     for note in notes:
         found = (scope.book.named("adapter", words) for words in note.adapters)
         used = [one for one in found if isinstance(one, Adapter)]

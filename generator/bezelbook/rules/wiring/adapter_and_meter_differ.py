@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from bezelbook.finding import Finding, PartScope, Quote, Rule
 from bezelbook.kinds.adapter.record import Adapter
+from bezelbook.kinds.circuits import Does
 from bezelbook.kinds.note.record import Bench
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import FLAT_BATTERY, NO_SOUND
@@ -30,10 +31,10 @@ def check(scope: PartScope) -> Iterator[Finding]:
         yield _finding(adapter, argued, [note for note in notes if set(argued) & set(note.circuits)], scope)
 
 
-def _words(adapter: Adapter, notes: list[Bench], circuit: Circuit) -> set[str]:
+def _words(adapter: Adapter, notes: list[Bench], circuit: Circuit) -> set[Does]:
     way = adapter.circuits.get(circuit)
     metered = [note.circuits[circuit].does for note in notes if circuit in note.circuits]
-    return ({way.does} if way else set()).union(metered) - {"unknown"}
+    return {word for word in (*([way.does] if way else []), *metered) if word != "unknown"}
 
 
 def _finding(adapter: Adapter, argued: list[Circuit], notes: list[Bench], scope: PartScope) -> Finding:

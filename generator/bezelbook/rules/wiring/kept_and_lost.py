@@ -21,7 +21,7 @@ Done = After | Tried
 def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding a function; other boxes, or another radio, explain it and nothing is wrong."""
     cars = cars_of(scope.book, scope.book.vehicles[scope.vehicle], scope.place)
-    notes = [note for note in cars[0].notes if isinstance(note, Done) and strong(note)] if cars else []
+    notes = [note for note in cars[0].notes if isinstance(note, Done) and strong(note)]
     for function in FUNCTIONS:
         kept = [note for note in notes if function in _functions(note.kept)]
         lost = [note for note in notes if function in _functions(note.lost)]
