@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.record import After, Seen, Tried
+from bezelbook.reasoning.electric.package import package_axes
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
@@ -23,7 +24,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
     yield Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}",
-        weight="look first",
+        weight="look first" if package_axes(scope.book.vehicles[scope.vehicle]) else "tidy up",
         says=f"nobody has looked whether a factory amplifier is there, and {counted(found)} had a radio fitted",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:3]),
         difference="whether it is there",
