@@ -270,7 +270,7 @@ def test_a_nickname_that_two_parts_share_stays_open_to_a_rule() -> None:
         ("notes", "in"): {**note, "what": "faithful", "verdict": "goes in"},
         ("notes", "out"): {**note, "what": "deep", "verdict": "does not", "reason": "depth"},
     }
-    both = "goes-in-and-does-not"
+    both = "deeper-yes-left-open"
     assert both not in {finding.rule for finding in check(made(files)).findings}
     plain = {**files, ("notes", "in"): {**note, "what": "deep", "verdict": "goes in"}}
     assert both in {finding.rule for finding in check(made(plain)).findings}
