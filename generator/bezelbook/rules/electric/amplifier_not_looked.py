@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.record import After, Seen, Tried
-from bezelbook.reasoning.electric.package import package_axes
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
@@ -21,10 +20,11 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
     found = [note for note in notes if _of_a_radio(scope, note)]
     if not found:
         return
+    packaged = any(split.differs_in == "audio" for split in scope.book.vehicles[scope.vehicle].splits.values())
     yield Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}",
-        weight="look first" if package_axes(scope.book.vehicles[scope.vehicle]) else "tidy up",
+        weight="look first" if packaged else "tidy up",
         says=f"nobody has looked whether a factory amplifier is there, and {counted(found)} had a radio fitted",
         quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:3]),
         difference="whether it is there",
