@@ -26,9 +26,7 @@ def check(scope: BookScope) -> Iterator[Finding]:
                         Quote(half.id, f"{half.name}: {half.shell}", ("keying",), "connector") for half in (one, other)
                     ),
                     difference=alike.difference,
-                    proposals=(
-                        Proposal("which thing", "two connectors: say so in both records, with a picture of each"),
-                    ),
+                    proposals=(Proposal("which thing", "two connectors: say so in both records, with pictures"),),
                     loss=WRONG_HARNESS,
                     question="Same key, or two that must not be confused?",
                     answers=("different: write it in both", "the same", "next car"),

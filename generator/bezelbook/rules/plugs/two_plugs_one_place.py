@@ -25,8 +25,6 @@ Pair = tuple[SawPlug, SawPlug]
 def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding a place: a pair of one model year comes first, for that is a change within the year."""
     cars = cars_of(scope.book, scope.book.vehicles[scope.vehicle], scope.place)
-    if not cars:
-        return
     notes = [note for note in cars[0].notes if isinstance(note, SawPlug) and strong(note)]
     notes = [note for note in notes if plug_named(cars[0], note) in scope.book.connectors]
     pairs = [pair for pair in combinations(notes, 2) if _clash(cars, notes, pair)]
@@ -76,7 +74,7 @@ def _finding(scope: PlaceScope, cars: list[Car], pair: Pair) -> Finding:
         question="Early and late, or both plugs in one car?",
         answers=(
             "a new split",
-            "a build that we know: write it down",
+            "a build that we know",
             "both plugs are there",
             "one is wrong",
             "next car",

@@ -47,13 +47,9 @@ def _finding(scope: PlaceScope, car: Car, name: str, argued: dict[Circuit, tuple
     loss: Loss = OUT_OF_PHASE if phase else BOUGHT_TWICE
     notes = [scope.book.notes[id_] for id_ in dict.fromkeys(id_ for ids in argued.values() for id_ in ids)]
     about = listed([f"{circuit}" for circuit in argued][:SHOWN])
-    view = Proposal(
-        "view", "one counted from the wire side, and the numbers are the mirror image: meter one wire again"
-    )
+    view = Proposal("view", "one counted from the wire side, which mirrors the numbers: meter one wire again")
     new = Proposal("build", "the cars differ: a split that nobody has written")
-    turned = Proposal(
-        "one is wrong", "plus and minus were changed about: check the phase, and the label of the harness"
-    )
+    turned = Proposal("one is wrong", "plus and minus were changed about: check the phase and the label")
     return Finding(
         rule=RULE.name,
         key="/".join((RULE.name, scope.vehicle, scope.place, common_values([car.build]), name)),

@@ -21,7 +21,7 @@ Done = After | Tried
 def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding a function; other boxes, or another radio, explain it and nothing is wrong."""
     cars = cars_of(scope.book, scope.book.vehicles[scope.vehicle], scope.place)
-    notes = [note for note in cars[0].notes if isinstance(note, Done) and strong(note)] if cars else []
+    notes = [note for note in cars[0].notes if isinstance(note, Done) and strong(note)]
     for function in FUNCTIONS:
         kept = [note for note in notes if function in _functions(note.kept)]
         lost = [note for note in notes if function in _functions(note.lost)]
@@ -35,11 +35,8 @@ def _functions(words: tuple[str, ...]) -> set[Function]:
 
 
 def _clash(cars: list[Car], kept: Done, lost: Done) -> bool:
-    if _with_what(kept) != _with_what(lost) or (
-        isinstance(kept, Tried) and isinstance(lost, Tried) and kept.what != lost.what
-    ):
-        return False
-    return any(shared(cars, kept, lost, *BEARS))
+    radios = {note.what for note in (kept, lost) if isinstance(note, Tried)}
+    return len(radios) < 2 and _with_what(kept) == _with_what(lost) and any(shared(cars, kept, lost, *BEARS))
 
 
 def _with_what(note: Done) -> set[str]:

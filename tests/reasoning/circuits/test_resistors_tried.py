@@ -1,0 +1,41 @@
+"""Resistors are compared between jobs whose cars may be of one build, on leads that may be the same."""
+
+from typing import Any
+
+import pytest
+
+from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
+from bezelbook.reasoning.circuits.resistors_tried import resistors_tried, tried_on_one_build
+from tests.reasoning.circuits.test_one_car import VEHICLE
+from tests.rules.case_books import records_of
+
+PLACES = {"places": {"dash": VEHICLE["places"]["dash"], "deck": VEHICLE["places"]["dash"]}}  # type: ignore[index]
+
+
+def _book(*after: dict[str, Any]) -> KnowledgeBase:
+    notes = {f"n{i}": {"form": "after", "vehicle": "hatch", "place": "dash", **one} for i, one in enumerate(after)}
+    return knowledge_base(records_of({"vehicles": {"hatch": {**VEHICLE, **PLACES}}, "notes": notes}))
+
+
+def _with(*across: str) -> dict[str, Any]:
+    return {"resistors": [{"value": "20 ohm", "across": list(across)}]}
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "compared"),
+    [
+        (_with(), _with(), 1),
+        (_with("left front +"), _with("left front +", "left front -"), 1),
+        (_with("left front +"), _with("left rear +"), 0),
+        (_with("left front +"), _with(), 1),
+        (_with(), {**_with(), "place": "deck"}, 0),
+        ({**_with(), "splits": {"build": "early"}}, {**_with(), "splits": {"build": "late"}}, 0),
+        ({"resistors": [*_with()["resistors"], *_with()["resistors"]]}, {}, 0),
+    ],
+)
+def test_only_what_may_be_one_build_is_compared(one: dict[str, Any], other: dict[str, Any], compared: int) -> None:
+    assert len(list(tried_on_one_build(_book(one, other), "hatch"))) == compared
+
+
+def test_a_job_that_came_back_counts_for_nothing() -> None:
+    assert resistors_tried(_book({**_with(), "comeback": "muted again"}), "hatch") == []
