@@ -29,7 +29,7 @@ TRIED = f"form: tried\nvehicle: hatch-2\nplace: dash\nsplits: {{build: late}}\n{
 WENT_IN = TRIED + "author: rk\ndate: 2026-02-03\njob: blue\nwhat: short\nverdict: goes in\nsure: fitted\n"
 STOPPED = TRIED + "author: tm\ndate: 2026-03-04\nwhat: short\nverdict: does not\nsure: dry-fitted\nreason: depth\n"
 SEEN = "form: seen\nvehicle: hatch-2\nplace: dash\nsplits: {build: late}\n"
-CAME_OFF = SEEN + "author: rk\ndate: 2026-02-03\npieces: [surround]\n"
+CAME_OFF = SEEN + "author: rk\ndate: 2026-02-03\namplifier: not there\npieces: [surround]\n"
 BOOK = {
     "shop.yaml": SHOP,
     "vehicles/hatch-2.yaml": HATCH,

@@ -14,7 +14,7 @@ from bezelbook.publish.record_pages import PART_HEADINGS, parts_of
 from bezelbook.publish.spoken_data import spoken_data
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
-from bezelbook.reasoning.next_best.offer import KINDS, WANTING
+from bezelbook.reasoning.offer import KINDS, WANTING
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, TOO_FINE, UNIT
 from bezelbook.reasoning.size_classes import class_of_nominal
 from bezelbook.reasoning.spoken.places import own_words, takes_speaker

@@ -60,11 +60,14 @@ def where(book: KnowledgeBase, note: AnyNote) -> str:
 
 
 def place_words(book: KnowledgeBase, vehicle: str, place: str) -> str:
-    """A place of a vehicle by the shop's names; an id that is not in the book stands for itself."""
+    """A place of a vehicle by the shop's names, or the vehicle alone; an id that is not in the book stands for itself."""
     record = book.vehicles.get(vehicle)
+    whole = record.name if record else vehicle.replace("-", " ")
+    if not place:
+        return whole
     known = record.places.get(place) if record else None
     place_name = (known.name if known else None) or place.replace("-", " ")
-    return f"{record.name if record else vehicle.replace('-', ' ')}, {place_name}"
+    return f"{whole}, {place_name}"
 
 
 def _mounts(book: KnowledgeBase, mounts: tuple[str, ...] | str | None) -> tuple[str, ...]:

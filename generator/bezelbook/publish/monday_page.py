@@ -92,22 +92,13 @@ def _cards(knowledge: Knowledge, weight: str) -> Iterator[Card]:
             yield Card(
                 finding,
                 titles[finding.rule],
-                _where(book, finding),
+                place_words(book, finding.vehicle, finding.place) if finding.vehicle else "on the bench",
                 _where_at(book, finding, to),
                 to.rule(finding.rule),
                 tuple(_told(book, quote, to) for quote in finding.quotes),
                 knowledge.why.get(finding.key, ""),
                 f'bezelbook decide "{finding.key}"',
             )
-
-
-def _where(book: KnowledgeBase, finding: Finding) -> str:
-    """Where it is: a place, a vehicle, or no car at all."""
-    if not finding.vehicle:
-        return "on the bench"
-    if finding.place or finding.vehicle not in book.vehicles:
-        return place_words(book, finding.vehicle, finding.place)
-    return book.vehicles[finding.vehicle].name
 
 
 def _where_at(book: KnowledgeBase, finding: Finding, to: Links) -> str:

@@ -10,8 +10,8 @@ from bezelbook.publish.opening import Opening
 from bezelbook.publish.wording import counted
 from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.next_best.leads import Leads
-from bezelbook.reasoning.next_best.offer import Offer, best_of
 from bezelbook.reasoning.next_best.openings import opening_offers, unit_offers
+from bezelbook.reasoning.offer import Offer, best_of
 from bezelbook.reasoning.question import Question
 
 

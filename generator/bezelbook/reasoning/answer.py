@@ -9,8 +9,8 @@ from bezelbook.reasoning.agreement.beside_answer import apart_unknowns
 from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
-from bezelbook.reasoning.next_best.offer import Offer
 from bezelbook.reasoning.number import Spot, deciding, room_words
+from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNumber
 from bezelbook.reasoning.question import Asked, Question, asked, open_axes
 from bezelbook.reasoning.quote import quote

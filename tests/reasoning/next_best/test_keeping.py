@@ -2,7 +2,7 @@ from typing import Any
 
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.next_best.keeping import keeping
-from bezelbook.reasoning.next_best.offer import Offer
+from bezelbook.reasoning.offer import Offer
 from tests.reasoning import making
 from tests.reasoning.circuits import a_car
 

@@ -4,7 +4,7 @@ from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.next_best.desk import Desk
-from bezelbook.reasoning.next_best.offer import Offer
+from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.question import Question
 from bezelbook.values.quantity import read_quantity
 from tests.reasoning import making

@@ -2,7 +2,7 @@ from typing import Any
 
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.next_best.desk import Desk
-from bezelbook.reasoning.next_best.offer import Offer
+from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.values.quantity import read_quantity
 from tests.reasoning.speakers import doors

@@ -8,7 +8,7 @@ from bezelbook.reasoning.circuits.chain import Chain, chain
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.wiring import FED, Need
 from bezelbook.reasoning.next_best.buying import to_buy
-from bezelbook.reasoning.next_best.offer import Offer
+from bezelbook.reasoning.offer import Offer
 from bezelbook.values.listed import listed
 from bezelbook.values.words import SURENESSES
 

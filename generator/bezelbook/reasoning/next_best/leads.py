@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.next_best.keeping import keeping
-from bezelbook.reasoning.next_best.offer import Offer
 from bezelbook.reasoning.next_best.plug_in import PlugIn, plug_in
+from bezelbook.reasoning.offer import Offer
 
 Key = tuple[str, str, tuple[tuple[str, str], ...]]
 

@@ -8,7 +8,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Answer
 from bezelbook.reasoning.next_best.buying import mounts_with, to_buy
 from bezelbook.reasoning.next_best.leads import Leads
-from bezelbook.reasoning.next_best.offer import WANTING, Kind, Offer, best_of, may_be_offered
+from bezelbook.reasoning.offer import WANTING, Kind, Offer, best_of, may_be_offered
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.vocabulary import OPENINGS
 from bezelbook.values.listed import listed

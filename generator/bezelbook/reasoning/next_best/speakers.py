@@ -6,7 +6,7 @@ from dataclasses import replace
 from bezelbook.kinds.speaker.record import Speaker
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.next_best.buying import mounts_with, to_buy
-from bezelbook.reasoning.next_best.offer import WANTING, Kind, Offer, best_of, may_be_offered
+from bezelbook.reasoning.offer import WANTING, Kind, Offer, best_of, may_be_offered
 from bezelbook.reasoning.speakers.answer import SpeakerAnswer
 from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 from bezelbook.reasoning.speakers.question import SpeakerQuestion

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Quoted, plain_note
 from bezelbook.reasoning.evidence import UNCUT
-from bezelbook.reasoning.next_best.offer import Offer
 from bezelbook.reasoning.number import room_words
+from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.quote import quote

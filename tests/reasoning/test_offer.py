@@ -1,6 +1,6 @@
 from typing import Any
 
-from bezelbook.reasoning.next_best.offer import Offer, best_of
+from bezelbook.reasoning.offer import Offer, best_of
 
 
 def offer(words: str, **more: Any) -> Offer:
