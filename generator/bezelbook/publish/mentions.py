@@ -60,7 +60,7 @@ def where(book: KnowledgeBase, note: AnyNote) -> str:
 
 
 def place_words(book: KnowledgeBase, vehicle: str, place: str) -> str:
-    """A place of a vehicle by the shop's names, or the vehicle alone; an id that is not in the book stands for itself."""
+    """A place of a vehicle by the shop's names, or the vehicle alone; an id not in the book stands for itself."""
     record = book.vehicles.get(vehicle)
     whole = record.name if record else vehicle.replace("-", " ")
     if not place:
