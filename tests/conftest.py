@@ -50,3 +50,15 @@ def worked_book(books: Path) -> Path:
 def vectors(root: Path) -> Path:
     """Cases that Python and the browser both read."""
     return root / "tests" / "vectors"
+
+
+# What is asked of pages and commands is that they are right; lines are counted where the core itself is asked.
+WHOLE = ("/tests/publish/", "/tests/cli/")
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Coverage comes from the tests of each module of the core; counting lines elsewhere would slow it threefold."""
+    for item in items:
+        if any(folder in item.path.as_posix() for folder in WHOLE):
+            item.add_marker(pytest.mark.no_cover)
