@@ -7,6 +7,7 @@ import pytest
 from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.values.complaint import Wrong
 from tests.reasoning.making import CAR, HOLE, book, mount, split, tried, unit, vehicle
 
@@ -148,3 +149,9 @@ def test_of_very_many_names_only_some_are_offered() -> None:
 def test_where_there_is_nothing_to_name_that_is_said() -> None:
     with pytest.raises(Wrong, match="There is none to name yet"):
         read_question(book(), {"vehicle": CAR, "place": HOLE, "what": "slim"})
+
+
+def test_a_job_is_a_question_about_wiring() -> None:
+    found = read_question(BOOK, {"vehicle": CAR, "job": "replace the radio"}).read
+    assert isinstance(found, WiringQuestion)
+    assert found.vehicle == CAR

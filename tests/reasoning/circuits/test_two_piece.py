@@ -104,3 +104,9 @@ def test_a_build_is_asked_about_as_itself() -> None:
     one = found()
     assert dict(one.chain.car.build) == LATE
     assert one.front.answer.question.vehicle == CAR
+
+
+def test_a_place_that_is_asked_about_twice_answers_the_same() -> None:
+    own = car(van(), seen("one"), display(), box(goes_with=["display"]))
+    fits = fits_in(own.book)
+    assert fits(own, DASH, "display").plain() == fits(own, DASH, "display").plain()

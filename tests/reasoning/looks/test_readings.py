@@ -75,3 +75,10 @@ def test_of_two_accounts_the_roomier_says_how_much_may_be_read() -> None:
     ]
     found = blank(*units, *notes)["centre"]
     assert (found.least, found.most) == (60 * MM, 201 * MM)
+
+
+def test_where_enough_openings_were_read_a_reading_is_one_like_theirs() -> None:
+    """As many readings inside as are imagined: each of them is imagined once, in order."""
+    usual = tuple((150 + 7 * number) * MM for number in range(TRIED))
+    size = Unread("depth", "centre", 100 * MM, 300 * MM, (*usual, 320 * MM))
+    assert [size.reading(number)["reads"] for number in range(TRIED)] == [f"{one // MM} ± 1 mm" for one in usual]

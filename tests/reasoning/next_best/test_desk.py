@@ -33,3 +33,9 @@ def test_forgetting_what_was_answered_changes_nothing(monkeypatch: pytest.Monkey
     whole = desk.Desk(base).opening(question("u200"))
     monkeypatch.setattr(desk, "MOST_KEPT", 1)
     assert desk.Desk(base).opening(question("u200")).instead == whole.instead != ()
+
+
+def test_what_was_offered_once_is_offered_again() -> None:
+    base = making.book(making.unit("deep"), making.unit(body_depth="90 ± 1 mm caliper"), making.tried())
+    one = desk.Desk(base)
+    assert one.opening(question()).instead == one.opening(question()).instead != ()

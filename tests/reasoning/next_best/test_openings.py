@@ -135,3 +135,12 @@ def test_a_model_year_says_which_build_is_meant() -> None:
 def test_a_hole_of_which_nobody_told_anything_is_not_offered_on_a_condition() -> None:
     two = making.vehicle(places={name: {"kind": "plain opening", "side": "centre"} for name in (making.HOLE, "pocket")})
     assert offers(two, deep(nose_width="170 mm caliper", nose_height="95 mm caliper"), no()) == []
+
+
+def test_a_mount_with_which_it_does_not_go_in_either_is_no_offer() -> None:
+    kits = [making.mount(name, made_for=HERE, proud="flush") for name in ("a", "b")]
+    stopped = [
+        making.tried(f"no-{name}", verdict="does not", reason="depth", mounts=[name], cut="nothing", loom="aside")
+        for name in ("a", "b")
+    ]
+    assert [one for one in offers(deep(), *kits, *stopped, mounts=("a",)) if one.kind == "another mount"] == []

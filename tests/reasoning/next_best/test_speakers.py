@@ -50,3 +50,19 @@ def test_another_place_is_offered_but_not_the_other_side_of_the_same() -> None:
     yeses = [doors.tried(name, place=name) for name in (doors.OTHER, doors.SHELF)]
     [offer] = offers(no, *yeses)
     assert (offer.kind, offer.place, offer.words) == ("another place", doors.SHELF, "in the shelf")
+
+
+def test_what_does_not_go_in_either_is_no_offer() -> None:
+    deeper = doors.speaker("deeper", mounting_depth="95 mm caliper")
+    assert [one.thing for one in offers(deep(), deeper, doors.roomy(), speaker="deep")] == ["six"]
+    rings = [doors.mount(f"ring-{thick}", thickness=f"{thick} mm caliper") for thick in (1, 2, 8)]
+    found = offers(*rings, doors.roomy(glass="55 ± 1 mm"), mounts=("ring-2",))
+    assert [one.mounts for one in found] == [("ring-8",)]
+
+
+def test_another_speaker_is_offered_through_the_ring_that_was_wished_for() -> None:
+    ring = doors.mount("ring-2", thickness="2 mm caliper")
+    found = offers(deep(), ring, doors.roomy(), speaker="deep", mounts=("ring-2",))
+    assert [one.words for one in found if one.thing == "six" and one.kind == "another of its size"] == [
+        "six, with ring 2"
+    ]

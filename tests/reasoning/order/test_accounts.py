@@ -110,3 +110,8 @@ def test_a_decision_on_how_a_note_is_read_fills_a_blank_and_changes_nothing_else
         "c": {"build": "late"},
         "d": {"build": "late"},
     }
+
+
+def test_what_was_struck_and_tells_of_no_piece_is_nothing_to_the_order() -> None:
+    found = accounts(note("a"), making.tried(), decision(struck=[{"note": "a-note", "because": "Never tried."}]))
+    assert (counting(found), found.aside) == (["a"], ())

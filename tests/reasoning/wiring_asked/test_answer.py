@@ -4,6 +4,7 @@ from bezelbook.reasoning.wiring_asked.answer import NO_PAIR, wiring_answer
 from bezelbook.reasoning.wiring_asked.plain import PlainWiring
 from bezelbook.reasoning.wiring_asked.question import JobAsked, WiringQuestion
 from tests.reasoning.circuits.a_car import CAR, DASH, DOOR, book, plug_in, seen
+from tests.reasoning.circuits.test_two_piece import box, display, van
 
 LATE = {"build": "late"}
 
@@ -38,3 +39,10 @@ def test_every_job_has_its_answer() -> None:
     assert answered(jobs=("speaker lead",))["answers"][0]["place"] == DOOR
     [one] = answered(jobs=("two-piece radio",))["answers"]
     assert (one["verdict"], one["words"]) == ("nothing mates", NO_PAIR)
+
+
+def test_a_radio_in_two_pieces_is_answered_for_each_pair_of_the_book() -> None:
+    pair = (display(), box(goes_with=["display"]))
+    found = answered(van(), seen("one"), plug_in(), *pair, jobs=("two-piece radio",))["answers"]
+    assert found
+    assert "nothing mates" not in {one["verdict"] for one in found}
