@@ -6,6 +6,12 @@ import pytest
 from bezelbook.reasoning.electric.gauge import copper_in, gauge_number, gauge_words, gauges_within
 
 
+@pytest.fixture(autouse=True)
+def worked_out_anew() -> None:
+    """What any test before has left is forgotten, so that these see it worked out."""
+    copper_in.cache_clear()
+
+
 @pytest.mark.parametrize(("words", "number"), [("4", 4), ("0", 0), ("1/0", 0), ("2/0", -1), ("4/0", -3), ("40", 40)])
 def test_a_gauge_has_a_number(words: str, number: int) -> None:
     assert gauge_number(words) == number
