@@ -124,5 +124,5 @@ audit: $(READY) ## is what is installed what the lock names, and does it fit tog
 .PHONY: lock
 lock: $(READY) ## write requirements.txt again after pyproject.toml changed; newer versions with UPGRADE=--upgrade
 	@CUSTOM_COMPILE_COMMAND='make lock' $(VENV)/bin/pip-compile --quiet $(UPGRADE) --generate-hashes --allow-unsafe \
-	  --strip-extras --no-emit-options --all-build-deps --extra dev --output-file requirements.txt pyproject.toml
+	  --no-strip-extras --no-emit-options --all-build-deps --extra dev --output-file requirements.txt pyproject.toml
 	@echo "requirements.txt is written. The next command installs from it."

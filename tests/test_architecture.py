@@ -10,7 +10,9 @@ from typing import Any
 
 import pytest
 import yaml
+from packaging.requirements import Requirement
 from packaging.specifiers import SpecifierSet
+from packaging.utils import canonicalize_name
 
 from bezelbook.kinds import KINDS, Kind
 
@@ -242,11 +244,32 @@ def test_the_lock_names_every_dependency_with_its_hashes() -> None:
     wanted = [*project["dependencies"], *project["optional-dependencies"]["dev"]]
     names = {re.split(r"[=<>!~;\[ ]", want)[0].lower() for want in wanted}
     lock = (ROOT / "requirements.txt").read_text(encoding="utf-8")
-    pinned = set(re.findall(r"^([a-z0-9.-]+)==\S+ \\\n +--hash=sha256:", lock, flags=re.MULTILINE))
+    pinned = set(re.findall(r"^([a-z0-9.-]+)(?:\[[a-z0-9,-]+\])?==\S+ \\\n +--hash=sha256:", lock, flags=re.MULTILINE))
     assert names - pinned == set()
     assert len(pinned) == len(re.findall(r"^[a-z]", lock, flags=re.MULTILINE))
     exact = {want for want in wanted if "==" in want}
     assert {want for want in exact if f"\n{want} \\\n" not in f"\n{lock}"} == set()
+
+
+def test_a_package_that_is_asked_for_with_an_extra_is_locked_with_it() -> None:
+    # Otherwise an installer may look at a newer release for the extra alone, and refuse it for want of a hash.
+    lock = (ROOT / "requirements.txt").read_text(encoding="utf-8")
+    locked = {
+        pinned.name: pinned.extras for pinned in map(Requirement, re.findall(r"^([a-z]\S+) \\$", lock, re.MULTILINE))
+    }
+    asks = [
+        (package.name, Requirement(ask))
+        for package in distributions()
+        if canonicalize_name(package.name) in locked
+        for ask in package.requires or ()
+    ]
+    needed = [
+        (name, ask) for name, ask in asks if ask.extras and (not ask.marker or ask.marker.evaluate({"extra": ""}))
+    ]
+    assert [
+        f"{name} asks for {ask}" for name, ask in needed if not ask.extras <= locked.get(ask.name, ask.extras)
+    ] == []
+    assert "coverage" in {ask.name for _, ask in needed}
 
 
 def test_every_locked_package_installs_on_the_oldest_python_that_is_promised() -> None:
