@@ -34,6 +34,15 @@ def test_one_that_stands_apart_is_named_with_where_to_look_first() -> None:
     assert one.look == "read it again; look first at the face it was read from: it says sub-dash face"
 
 
+def test_everything_to_look_at_first_is_named() -> None:
+    taped = making.measured("e", making.reading("depth", "195 ± 4 mm", "centre", tool="tape"), job="e")
+    [one] = unknown(*THREE, taped)
+    assert one.look == (
+        "read it again; look first at its tool: tape, where the others used wire; "
+        "the face it was read from: it says sub-dash face"
+    )
+
+
 def test_where_nothing_is_singled_out_it_is_to_be_read_again() -> None:
     [one] = unknown(deep("a", "205 ± 2 mm"), deep("b", "202 ± 2 mm"))
     assert one.look == "read it again"

@@ -74,6 +74,11 @@ def test_what_scatters_no_wider_than_its_tolerance_has_nothing_on_top(some: list
     assert (extra > 0) == (consensus(some).chi_square > len(some) - 1)
 
 
+def test_what_is_on_top_of_two_that_are_equally_sure_is_worked_out_by_hand() -> None:
+    """Readings 0 and 10 ± 2 have a variance of 50 between them, of which their ± explains that of one, 1."""
+    assert variance_between([figure(0, 2), figure(10, 2)]) == 49
+
+
 @given(figures)
 def test_what_is_on_top_makes_the_mean_less_sure(some: list[Figure]) -> None:
     assert consensus(some, variance_between(some)).give_squared >= consensus(some).give_squared

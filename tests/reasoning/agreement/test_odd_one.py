@@ -2,6 +2,7 @@ from fractions import Fraction
 
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy.stats import chi2
 
 from bezelbook.reasoning.agreement.consensus import Figure, consensus
 from bezelbook.reasoning.agreement.odd_one import agree, agreement
@@ -50,6 +51,23 @@ def test_many_that_scatter_too_wide_do_not_agree_though_each_pair_may() -> None:
     wide = found((200, 10), (200, 10), (200, 10), (216, 10), (216, 10), (216, 10))
     assert all(strain <= 1 for strain in agreement(wide).strains)
     assert not agree(wide)
+
+
+def test_two_pairs_apart_agree_up_to_the_limit_of_three_degrees() -> None:
+    """A chi-square of three degrees is above 7.815 in one case of twenty (NIST/SEMATECH e-Handbook, 1.3.6.7.4).
+
+    By hand: two pairs d apart with a ± of 100 come to 16 (d / 200)²: 7.62 for 138, 9 for 150.
+    """
+    near, far = (found((0, 100), (0, 100), (d, 100), (d, 100)) for d in (138, 150))
+    assert agree(near)
+    assert all(strain < 1 for strain in agreement(far).strains)
+    assert not agree(far)
+    assert abs(float(agreement(far).chance) - chi2.sf(9, 3)) < 1e-9
+
+
+def test_those_that_agree_show_how_close_each_is_to_the_limit() -> None:
+    """By hand: 3 of a squared ± of 25, so that each is (3 / 5)² from the other."""
+    assert agreement(found((203, 3), (200, 4))).strains == (Fraction(9, 25), Fraction(9, 25))
 
 
 @given(figures)

@@ -80,6 +80,37 @@ def test_what_was_read_by_eye_beside_a_measure_is_left_out() -> None:
     assert [one.same.of for one in found(*notes)] == ["width"]
 
 
+def test_what_follows_a_reading_by_eye_still_counts() -> None:
+    eye = making.reading("height", "100 ± 1 mm", tool="eye")
+    width = making.reading("width", "180 ± 1 mm")
+    some = found(*(making.measured(name, eye, width, job=name) for name in ("a", "b")))
+    assert [one.same.of for one in some] == ["width"]
+
+
+def test_what_was_read_is_told_by_size_then_build_then_spot_then_state() -> None:
+    car = making.vehicle(splits=BUILDS)
+    early, late = {"splits": {"build": "early"}}, {"splits": {"build": "late"}}
+    notes = [
+        deep(f"{who}{spot}{build['splits']['build']}{loom}", "205 ± 2 mm", spot, loom=loom, **build)
+        for who in ("a", "b")
+        for spot, build, loom in (
+            ("right", early, "aside"),
+            ("left", late, "aside"),
+            ("right", early, "behind"),
+            ("left", early, "aside"),
+        )
+    ]
+    told = [(one.same.build[0][1], *one.same.ninths, one.same.loom) for one in found(car, *notes)]
+    expected = [
+        ("early", "left", "aside"),
+        ("early", "right", "aside"),
+        ("early", "right", "behind"),
+        ("late", "left", "aside"),
+    ]
+    assert told == expected
+    assert [(one.same.build[0][1], *one.same.ninths, one.same.loom) for one in found(car, *notes[::-1])] == expected
+
+
 def test_a_reading_of_nobody_knows_which_build_is_left_out() -> None:
     car = making.vehicle(splits=BUILDS)
     late, blank = deep("a", "205 ± 2 mm", splits={"build": "late"}), deep("b", "203 ± 2 mm")

@@ -47,10 +47,12 @@ def test_jobs_that_agree_say_what_they_come_to() -> None:
 
 def test_two_that_do_not_agree_are_both_quoted() -> None:
     [one] = told(deep("a", "205 ± 2 mm"), deep("b", "190 ± 2 mm", date=None, author=None))
-    assert one.says.startswith(
+    assert one.says == (
         "2 jobs do not agree: 205 mm (8.07 in) ± 2 mm (a, 2026-03-05) and 190 mm (7.48 in) ± 2 mm (not signed, no date)"
+        ". They lie further apart than their ± explains, and nothing singles one out; until somebody reads it again, "
+        f"reckon with {one.comes_to}"
     )
-    assert "until somebody reads it again, reckon with 197.5 mm (7.78 in) ± 15" in one.says
+    assert one.comes_to.startswith("197.5 mm (7.78 in) ± 15")
     assert one.look_first == ()
 
 
@@ -58,6 +60,14 @@ def test_of_several_that_do_not_agree_the_furthest_apart_are_named() -> None:
     readings = {"a": "205 ± 2 mm", "b": "206 ± 2 mm", "c": "190 ± 2 mm", "d": "189 ± 2 mm"}
     [one] = told(*(deep(name, reads) for name, reads in readings.items()))
     assert "Furthest apart are 206 mm (8.11 in) and 189 mm (7.44 in), and all together they lie further" in one.says
+    [inches] = told(
+        making.shop(units_first="in"),
+        *(
+            deep(name, reads)
+            for name, reads in {"a": "8 ± 0.1 in", "b": "8 ± 0.1 in", "c": "7 ± 0.1 in", "d": "7 ± 0.1 in"}.items()
+        ),
+    )
+    assert ". Furthest apart are 8 in (203.2 mm) and 7 in (177.8 mm), and all" in inches.says
 
 
 def test_what_it_met_is_compared_where_both_say() -> None:
@@ -94,9 +104,11 @@ def test_a_build_that_only_the_year_tells_is_doubted() -> None:
 
 
 def test_the_state_is_part_of_what_was_read() -> None:
-    state = {"cut": "a rib", "loom": "behind", "mounts": ["kit"], "tabs": "out"}
-    [one] = told(making.mount(), *(deep(name, "205 ± 4 mm", **state) for name in ("a", "b")))
-    assert one.what == "depth at the centre from the sub-dash face, through kit, tabs out, a rib cut, loom behind"
+    state = {"cut": "a rib", "loom": "behind", "mounts": ["kit", "sleeve"], "tabs": "out"}
+    parts = (making.mount(), making.mount("sleeve"))
+    [one] = told(*parts, *(deep(name, "205 ± 4 mm", **state) for name in ("a", "b")))
+    stack = "through kit and sleeve"
+    assert one.what == f"depth at the centre from the sub-dash face, {stack}, tabs out, a rib cut, loom behind"
     [whole] = told(*(making.measured(name, making.reading("depth", "205 mm"), job=name) for name in ("a", "b")))
     assert whole.what == "depth everywhere from the sub-dash face"
 

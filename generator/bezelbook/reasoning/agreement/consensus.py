@@ -48,12 +48,10 @@ def consensus(figures: Sequence[Figure], between: Fraction = Fraction(0)) -> Con
 
     `between` is a variance that every figure has on top of its own. M. G. Cox, Metrologia 39 (2002) 589, procedure A.
     """
-    weights = [1 / (figure.give**2 + COVERAGE**2 * between) for figure in figures]
-    total = sum(weights, Fraction(0))
-    mean = sum((weight * figure.value for weight, figure in zip(weights, figures, strict=True)), Fraction(0)) / total
-    scatter = sum(
-        (weight * (figure.value - mean) ** 2 for weight, figure in zip(weights, figures, strict=True)), Fraction(0)
-    )
+    weighted = [(1 / (figure.give**2 + COVERAGE**2 * between), figure.value) for figure in figures]
+    total = sum((weight for weight, _ in weighted), Fraction(0))
+    mean = sum((weight * value for weight, value in weighted), Fraction(0)) / total
+    scatter = sum((weight * (value - mean) ** 2 for weight, value in weighted), Fraction(0))
     return Consensus(mean, 1 / total, COVERAGE**2 * scatter, len(figures))
 
 
