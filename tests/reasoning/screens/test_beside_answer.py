@@ -1,3 +1,5 @@
+from bezelbook.reasoning.question import Question, asked
+from bezelbook.reasoning.screens.beside_answer import screens_told
 from tests.reasoning import making
 from tests.reasoning.screens.dashes import control, floater, ruled, told
 
@@ -35,6 +37,29 @@ def test_a_mounting_is_named_where_it_makes_a_difference() -> None:
 def test_what_is_crowded_has_a_line_of_its_own() -> None:
     lines = told(making.book(floater(), ruled(control(near="5 ± 1 mm", far="25 ± 1 mm"))))
     assert [line.startswith("screen: crowds") for line in lines] == [False, True]
+
+
+def test_the_shops_own_unit_comes_first() -> None:
+    inches = making.shop(units_first="in")
+    assert told(making.book(inches, floater(), ruled(control(near="25 ± 1 mm", far="45 ± 1 mm")))) == (
+        "screen: usable if the middle of the screen is set no higher than 0.14 in (3.5 mm) above the middle of the "
+        "opening",
+    )
+    crowded = making.book(inches, floater(), ruled(control(near="5 ± 1 mm", far="25 ± 1 mm")))
+    assert told(crowded)[1] == (
+        "screen: crowds the hazard switch: 0.14 in (3.5 mm) left at worst, and a finger wants 10 mm"
+    )
+
+
+def test_what_nobody_looked_at_is_asked_of_every_build_and_mounting() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    late = ruled(control(near="1 ± 1 mm", ends=None), splits={"build": "late"})
+    book = making.book(car, floater(), late)
+    place = making.place(book)
+    put = asked(place.frame, place.evidence, Question(making.CAR, making.HOLE, unit="floater"))
+    missing = [one.what for one in screens_told(place, put, "floater").missing]
+    assert missing[0] == "controls beyond the top, bottom, left, right of the opening: none measured"
+    assert "where the hazard switch starts and ends" in missing
 
 
 def test_it_changes_no_verdict_and_stands_among_the_unknowns() -> None:

@@ -71,3 +71,27 @@ def test_a_body_that_was_not_measured_may_be_any() -> None:
     found = outline_of(making.book(unit), unit)
     assert found is not None
     assert found.body_height == found.body_width == Between(mm(0), FAR)
+
+
+def test_a_size_without_a_tolerance_has_the_houses_for_a_caliper() -> None:
+    """Here 0.2 mm."""
+    sizes = ("width", "height", "offset_least", "offset_most")
+    unit = floater(**dict.fromkeys(sizes, "40 mm caliper"))
+    unit = making.changed(unit, body_width="40 mm caliper", body_height="40 mm caliper")
+    found = outline_of(making.book(unit), unit)
+    assert found is not None
+    house = Between(mm(40) - 200_000, mm(40) + 200_000)
+    assert (found.width, found.height, found.nearest, found.furthest) == (house,) * 4
+    assert (found.body_width, found.body_height) == (house, house)
+
+
+def test_leans_on_both_sides_of_upright_have_upright_between_them() -> None:
+    for least, most in (("-15 deg", "5 deg"), ("5 deg", "-15 deg"), ("-15 deg", "0 deg")):
+        found = outline(tilt_least=least, tilt_most=most)
+        assert (found.flattest, found.steepest) == (0, 15_000)
+    back = outline(tilt_least="-15 deg", tilt_most="-5 deg")
+    assert (back.flattest, back.steepest) == (5_000, 15_000)
+
+
+def test_nothing_is_less_than_nothing() -> None:
+    assert outline(width="0.5 ± 1 mm caliper").width == Between(mm(0), mm("1.5"))

@@ -35,7 +35,9 @@ def test_each_verdict_has_its_sentence() -> None:
     assert verdict_words(at(near(1), height_down="10 mm"), "mm") == (
         "covers the hazard switch by 8.5 mm (0.33 in) ± 2 mm at best, however it is set"
     )
-    assert verdict_words(at(near(0.5)), "in").startswith("too close at the hazard switch: offer it up first")
+    assert verdict_words(at(near(0.5)), "in") == (
+        "too close at the hazard switch: offer it up first (at best over it by 0.04 in (1 mm) at most)"
+    )
 
 
 def test_both_units_are_said_with_the_shops_first() -> None:
@@ -70,7 +72,10 @@ def test_a_window_narrower_than_what_is_shown_keeps_its_ends() -> None:
 def test_where_the_seat_decides_it_says_so() -> None:
     found = over(floater(height_down="5 mm", height_up="5 mm"), ruled(near(10), height="150 ± 1 mm"))
     assert found.verdict == "too close"
-    assert verdict_words(found, "mm").startswith("too close: where its body sits decides")
+    assert verdict_words(found, "in") == (
+        "too close: where its body sits decides whether the middle of the screen comes from 1.22 in (31 mm) below to "
+        "0.51 in (13 mm) above the middle of the opening, as it must"
+    )
 
 
 def test_what_was_not_outlined_may_be_covered() -> None:
@@ -84,7 +89,13 @@ def test_nobody_knows_how_much_where_nothing_bounds_it() -> None:
     note = making.measured("blank", making.reading("width", "180 ± 1 mm"), controls=[control(beyond="bottom")])
     found = over(floater(), note)
     assert found.verdict == "not looked"
-    assert "covered" in words_of(found)
+    assert words_of(found) == "may be covered, by 21.5 mm (0.85 in) at most, not touched"
+    blank = making.measured(
+        "blank",
+        making.reading("nose width", "180 ± 1 mm"),
+        controls=[control(beyond="left", starts=None, ends=None, far=None)],
+    )
+    assert words_of(over(floater(), blank)) == "may be covered, by nobody knows how much, not touched"
 
 
 def test_a_control_is_told_as_it_lies_at_the_best_setting() -> None:
@@ -98,7 +109,7 @@ def test_a_control_is_told_as_it_lies_at_the_best_setting() -> None:
     assert words_of(at(near(1, stands_out="50 ± 1 mm"), height_down="10 mm")).endswith(", and touched at every offset")
     assert words_of(at(near(1, stands_out=None), height_down="10 mm")).endswith("± 2 mm")
     assert words_of(at(near(1, stands_out="40 ± 5 mm"), height_down="10 mm")).endswith("± 2 mm")
-    assert words_of(at(near(0.5))).startswith("may be covered, by ")
+    assert words_of(at(near(0.5))) == "may be covered, by 1 mm (0.04 in) at most, not touched"
 
 
 def test_a_control_of_perhaps_another_build_is_told_with_that_doubt() -> None:
@@ -129,3 +140,13 @@ def test_a_height_is_told_against_the_middle_of_the_opening() -> None:
     assert height_words(mm("0.06"), "mm").startswith("0.1 mm ")
     assert height_words(mm(5), "mm") == "5 mm (0.20 in) above the middle of the opening"
     assert height_words(-mm(5), "in") == "0.20 in (5 mm) below the middle of the opening"
+
+
+def test_words_of_one_control_in_the_shops_own_unit() -> None:
+    crowded, covered = at(near(5)), at(near(0.5, stands_out="20 ± 1 mm"), height_down="10 mm")
+    for found, said in (
+        (crowded, "free by 0.14 in (3.5 mm) at worst: crowded, a finger wants 10 mm"),
+        (covered, "covered, by 0.35 in (9 mm) ± 2 mm, not touched from 0.83 in (21 mm) off the dash on"),
+    ):
+        of = lying(found)
+        assert control_words(of.usable.overs[0], of, "in") == said

@@ -55,7 +55,5 @@ def exactly(length: Fraction | int) -> Between:
 
 def read(quantity: Quantity, house: int) -> Between:
     """What a typed length may be: within its own ±, else within the house's, in nanometres; `flush` is nothing."""
-    if quantity.typed == "flush":
-        return NOTHING
     span = span_of(quantity, house)
     return Between(Fraction(span.low or 0), Fraction(span.high or 0))

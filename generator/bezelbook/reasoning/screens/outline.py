@@ -93,12 +93,11 @@ def _leans(screen: Screen) -> tuple[int | None, int | None]:
     if screen.tilt_least is None or screen.tilt_most is None:
         return None, None
     one, other = screen.tilt_least.base, screen.tilt_most.base
-    flattest = 0 if min(one, other) <= 0 <= max(one, other) else min(abs(one), abs(other))
-    return flattest, max(abs(one), abs(other))
+    return max(0, min(one, other), -max(one, other)), max(abs(one), abs(other))
 
 
 def _offset(size: Quantity | None, blank: Between, house: int) -> Between:
-    return read(size, house) if size is not None and (size.typed == "flush" or _measured(size)) else blank
+    return read(size, house) if size is not None and _measured(size) else blank
 
 
 def _body(size: Quantity | None, house: int) -> Between:

@@ -77,7 +77,7 @@ def _off_middle(height: Fraction, first: str) -> str:
 
 def _by(over: Over, found: Usable, first: str) -> str:
     by = over.by(found.best)
-    if by.high - by.low > 2 * FINGER:
+    if by.low < 0 or by.high - by.low > 2 * FINGER:
         return f"{show_length(round(by.high), first)} at most" if by.high < FAR / 2 else "nobody knows how much"
     return f"{show_length(round(by.middle), first)} ± {show_mm(round((by.high - by.low) / 2))}"
 
