@@ -181,3 +181,53 @@ def test_a_made_for_mount_by_name() -> None:
 def test_tabs_that_are_not_all_there_is_to_it() -> None:
     bracket = mount("b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper")
     assert first(bracket, mounts=["b"]) == "nobody has tried"
+
+
+BRACKET = mount(
+    "b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper", thickness="1 mm caliper"
+)
+
+
+@pytest.mark.parametrize(
+    ("records", "asked", "look"),
+    [
+        (
+            (RING, mount("thick", thickness="10.5 mm caliper"), roomy(glass="58 ± 1 mm")),
+            {"mounts": None},
+            "choose the mount",
+        ),
+        (
+            (speaker("boxed", mounting_depth="60 mm printed"), roomy()),
+            {"what": "boxed"},
+            "put a caliper on it, 2 min on the bench",
+        ),
+        ((BRACKET, roomy()), {"mounts": ["b"]}, "agree it in writing with the customer first"),
+        ((tried(cut="a rib"),), {}, "agree it in writing with the customer first"),
+    ],
+)
+def test_a_condition_says_how_to_find_out_and_a_question_could_say_it(
+    records: tuple[Any, ...], asked: dict[str, Any], look: str
+) -> None:
+    condition = ask(book(*records), **asked).conditions[0]
+    assert condition.look == look
+    assert condition.narrowed is not None
+
+
+def test_a_ring_that_was_not_asked_for_is_to_be_made() -> None:
+    [condition] = ask(book(roomy(glass="58 ± 1 mm")), mounts=None).conditions
+    assert condition.look == "make or order the ring"
+    assert (condition.template, condition.lengths) == ("it sits on a ring from {} to {} thick", (2_000_000, 10_000_000))
+
+
+@pytest.mark.parametrize(
+    ("size", "look"),
+    [
+        ("cut-out", "caliper across it, 2 min with the lining off"),
+        ("rear depth to glass down", "putty on the magnet and run the glass, 5 min"),
+        ("front clearance", "putty under the lining, 5 min"),
+    ],
+)
+def test_a_size_that_nobody_measured_says_with_what(size: str, look: str) -> None:
+    whole = {"cut-out": "140 ± 1 mm", "rear depth to glass down": "70 ± 1 mm", "front clearance": "20 ± 1 mm"}
+    rest = [reading(of, reads) for of, reads in whole.items() if of != size]
+    assert ask(book(measured("m", *rest))).conditions[0].look == look

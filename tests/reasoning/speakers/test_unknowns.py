@@ -4,6 +4,7 @@ from typing import Any
 
 import pytest
 
+from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning.speakers.doors import (
     BUILDS,
     OTHER,
@@ -56,9 +57,10 @@ def test_the_hole_of_a_place_does_not_matter_behind_a_bracket() -> None:
 def test_a_side_that_was_only_assumed() -> None:
     found = ask(book(roomy(other_side="assumed the same")), where=OTHER).unknown
     [one] = [one for one in found if "assumed" in one.what]
-    assert (one.what, one.look) == (
+    assert one == Missing(
         "this side was only assumed to be the same, in roomy",
         "measure it, depth gauge or putty, 5 min",
+        "everything on this side",
     )
 
 
@@ -73,10 +75,11 @@ def test_the_build_and_what_it_changes() -> None:
 
 
 def test_what_is_not_known_of_the_speaker() -> None:
-    assert "mounting depth of boxed: printed only" in unknown(
-        speaker("boxed", mounting_depth="60 mm printed"), what="boxed"
-    )
-    assert "front height of odd: not looked" in unknown(speaker("odd", front_height=None), what="odd")
+    settles = "caliper, 2 min on the bench", "whether it goes in at all"
+    boxed = ask(book(speaker("boxed", mounting_depth="60 mm printed")), "boxed").unknown
+    assert Missing("mounting depth of boxed: printed only", *settles) in boxed
+    odd = ask(book(speaker("odd", front_height=None, mounting_depth=None)), "odd").unknown
+    assert Missing("mounting depth, front height of odd: not looked", *settles) in odd
 
 
 @pytest.mark.parametrize(
@@ -93,8 +96,7 @@ def test_what_is_not_known_of_the_speaker() -> None:
 def test_what_a_note_does_not_say(content: dict[str, Any], words: str) -> None:
     bracket = mount("b", mount_kind="bracket", tabs_in="120 mm caliper", tabs_out="140 mm caliper")
     of = book(bracket, foam(), tried(author=None, **content))
-    found = {one.what: one.look for one in ask(of).unknown}
-    assert found[words] == "ask its author"
+    assert Missing(words, "ask its author", "how far that note carries") in ask(of).unknown
 
 
 def test_a_note_of_an_unknown_build() -> None:
@@ -103,7 +105,14 @@ def test_a_note_of_an_unknown_build() -> None:
 
 def test_a_reading_that_cannot_be_compared() -> None:
     note = measured("m", reading("front clearance", "20 mm", datum=None))
-    assert "front clearance 20 mm in m does not say from which face it was measured" in unknown(note)
+    assert (
+        Missing(
+            "front clearance 20 mm in m does not say from which face it was measured",
+            "depth gauge or putty from the face that the speaker sits on, 5 min",
+            "whether that number can be used",
+        )
+        in ask(book(note)).unknown
+    )
     assert unknown(tried())[-1] != "n"
 
 
@@ -112,3 +121,34 @@ def test_a_build_that_was_never_built_changes_nothing() -> None:
     of = book(car(splits=splits, never_built=[{"build": "last"}]), roomy(splits={"build": "late"}))
     [one] = [one for one in ask(of).unknown if "build" in one.what]
     assert one.changes == "early: nobody has tried; late: goes in"
+
+
+def test_each_thing_that_nobody_read_says_how_to_read_it_and_what_for() -> None:
+    assert ask(book()).unknown == (
+        Missing("the hole was never measured", "caliper across it, 2 min", "whether a basket goes through"),
+        Missing(
+            "the depth to the glass was never measured on this side",
+            "depth gauge or putty with the glass all the way down, 5 min",
+            "how deep a speaker may be",
+        ),
+        Missing(
+            "the room in front was never measured", "putty under the lining, 5 min", "how far a ring may hold it out"
+        ),
+    )
+    assert ask(book(roomy())).unknown == (
+        Missing(TRAVEL, "putty on the magnet and run the glass, 5 min", "how deep a speaker may be"),
+    )
+    shelf = ask(book(), where=SHELF).unknown
+    assert (
+        Missing(
+            "the depth behind to what does not move was never measured",
+            "depth gauge or putty, 5 min",
+            "how deep a speaker may be",
+        )
+        in shelf
+    )
+
+
+def test_a_build_that_bears_only_on_another_place_is_not_asked_about() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}, "bears_on": {"places": [OTHER]}}}
+    assert not [what for what in unknown(car(splits=splits), roomy()) if "build" in what]

@@ -4,7 +4,8 @@ from pathlib import Path
 
 from bezelbook.pipeline import Choice, Counter, knowledge_of
 from bezelbook.reasoning.speakers.rooms import speaker_place_of
-from bezelbook.reasoning.spoken.known import NOTHING, known_at
+from bezelbook.reasoning.spoken.known import NOTHING, known_at, short_answer
+from tests.reasoning.speakers.doors import CAR, DOOR, ask, book, mount, roomy, tried
 
 
 def test_readings_and_what_to_look_at_are_told(books: Path) -> None:
@@ -21,6 +22,33 @@ def test_where_only_the_side_is_open_each_side_has_its_answer(books: Path) -> No
     assert isinstance(found, Choice)
     assert found.known[0].startswith("left front door: goes in if")
     assert found.known[1].startswith("right front door: nobody has tried")
+
+
+def test_a_verdict_in_one_line_has_its_condition_or_how_sure_it_is() -> None:
+    fits = ask(book(roomy(), tried()))
+    assert (fits.verdict, short_answer(fits)) == ("goes in", f"goes in ({fits.sure})")
+    asking = ask(book(tried(cut=None)))
+    assert short_answer(asking) == "goes in if the note n was made with nothing cut"
+    assert short_answer(ask(book())) == "nobody has tried"
+
+
+def test_what_was_tried_is_quoted_with_how_sure_by_whom_and_when() -> None:
+    place = speaker_place_of(book(tried(date="2026-02-03"), tried("m", author=None)), CAR, DOOR)
+    lines = list(known_at(place))
+    assert lines[0].endswith("(fitted, not signed, no date)")
+    assert lines[1].endswith("(fitted, rk, 2026-02-03)")
+
+
+def test_what_any_speaker_would_ask_is_looked_for_whatever_mount_it_has() -> None:
+    ring = mount("ring", thickness="8 mm caliper")
+    lines = list(known_at(speaker_place_of(book(ring), CAR, DOOR)))
+    assert lines == [
+        NOTHING,
+        "not known: the hole was never measured (look: caliper across it, 2 min)",
+        "not known: the depth to the glass was never measured on this side "
+        "(look: depth gauge or putty with the glass all the way down, 5 min)",
+        "not known: the room in front was never measured (look: putty under the lining, 5 min)",
+    ]
 
 
 def test_what_went_in_and_what_the_car_came_with_is_told(kb: Path) -> None:
