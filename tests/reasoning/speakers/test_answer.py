@@ -6,7 +6,7 @@ from bezelbook.kinds.supply.record import Foam
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.speakers.answer import speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, tried
+from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, shop, tried
 
 BRACKET = mount(
     "bracket",
@@ -28,6 +28,70 @@ def test_an_answer_has_the_keys_that_one_about_an_opening_has() -> None:
     assert plain["number"] is not None
     assert plain["number"].keys() == get_type_hints(PlainNumber).keys()
     assert ask(book()).plain()["number"] is None
+
+
+def test_a_whole_answer_as_plain_data() -> None:
+    """By hand: the hole leaves 140 less 130, of which the house wants 1; glass and front leave 10 and want none."""
+    of = book(shop(width="1 mm"), roomy(), tried(date="2026-01-02"))
+    from_the_door = "from the door metal by putty"
+    assert ask(of).plain() == {
+        "verdict": "goes in",
+        "until_settled": None,
+        "for": {
+            "vehicle": CAR,
+            "place": DOOR,
+            "splits": {},
+            "mounts": [[]],
+            "cut": "nothing",
+            "loom": "does not apply",
+            "plugs": "does not apply",
+            "what": "six",
+            "words": "six in the door left of a Van, with no mount, no gasket, nothing cut, glass run all the way",
+            "tabs": "does not apply",
+            "glass": "run all the way down",
+            "gasket": "none",
+        },
+        "number": {
+            "need": "basket",
+            "where": "the hole",
+            "asks": "130 mm (5.12 in)",
+            "room": "there is 140 mm (5.51 in) ± 1 mm",
+            "to_spare": "10 mm (0.39 in)",
+            "words": "basket: it asks 130 mm (5.12 in) at the hole; there is 140 mm (5.51 in) ± 1 mm, "
+            "so 10 mm (0.39 in) is left; the house wants 1 mm (0.04 in)",
+        },
+        "sure": "fitted",
+        "witnesses": 1,
+        "notes": [
+            {
+                "note": "n",
+                "author": "rk",
+                "date": "2026-01-02",
+                "sure": "fitted",
+                "words": "six: goes in [no mount, nothing cut, glass down, gasket none]",
+                "why": "carries the answer",
+            },
+            {
+                "note": "roomy",
+                "author": None,
+                "date": None,
+                "sure": "measured",
+                "words": f"cut-out 140 ± 1 mm {from_the_door}; rear depth to glass down 70 ± 1 mm {from_the_door}; "
+                f"front clearance 20 ± 1 mm {from_the_door}",
+                "why": "carries the answer",
+            },
+        ],
+        "argued": [],
+        "unknown": [
+            {
+                "what": "the worst point of the glass's way was not looked at",
+                "look": "putty on the magnet and run the glass, 5 min",
+                "changes": "how deep a speaker may be",
+            }
+        ],
+        "needs": ["restraint near: the vehicle's service information comes first, and a qualified person"],
+        "instead": [],
+    }
 
 
 def test_for_exactly_what() -> None:

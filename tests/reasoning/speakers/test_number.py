@@ -1,6 +1,8 @@
 """The one number that decides."""
 
-from tests.reasoning.speakers.doors import ask, book, mount, roomy, shop, speaker, tried
+from typing import Any
+
+from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, shop, speaker, tried
 
 MM = 1_000_000
 
@@ -29,6 +31,37 @@ def test_too_close_is_decided_by_what_is_tight() -> None:
     spot = ask(book(roomy(glass="60 ± 1 mm"))).spot
     assert spot is not None
     assert (spot.size, spot.is_tight) == ("glass", True)
+
+
+def test_just_enough_is_not_short() -> None:
+    spot = ask(book(shop(glass="5 mm", grille="3 mm"), roomy(glass="60 ± 1 mm"))).spot
+    assert spot is not None
+    assert spot.words("mm").endswith("so 0 mm (0 in) is left; the house wants 5 mm (0.20 in)")
+
+
+def test_a_spot_that_is_certain_does_not_decide_what_is_too_close_at_another() -> None:
+    """By hand: the glass leaves 2 ± 4, the front 1.5 ± 1; only the first may be less than nothing."""
+    sizes = {"basket": "130 mm", "mounting_depth": "60 mm", "front_height": "18.5 mm"}
+    found = ask(book(roomy(glass="62 ± 4 mm")), sizes)
+    assert found.spot is not None
+    assert (found.verdict, found.spot.size) == ("too close", "glass")
+
+
+def test_of_two_builds_in_which_it_goes_the_one_that_leaves_least_of_what_is_wanted_decides() -> None:
+    """By hand: 6 to the glass where 5 are wanted leaves less over than 4 to the grille where 2 are."""
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
+    early = roomy("e", glass="66 ± 0.5 mm", splits={"build": "early"})
+    late = measured(
+        "l",
+        reading("cut-out", "140 ± 1 mm"),
+        reading("rear depth to glass down", "80 ± 1 mm"),
+        reading("front clearance", "14 ± 0.5 mm"),
+        splits={"build": "late"},
+    )
+    found = ask(book(shop(glass="5 mm", grille="2 mm"), car(splits=splits), early, late))
+    assert found.verdict == "goes in"
+    assert found.spot is not None
+    assert (found.spot.size, found.spot.left, found.spot.house) == ("glass", 6 * MM, 5 * MM)
 
 
 def test_of_many_ways_the_one_that_comes_nearest_decides() -> None:
