@@ -7,6 +7,7 @@ import pytest
 
 from bezelbook.reasoning.speakers.bolts import (
     MM,
+    Meeting,
     Pattern,
     circle_of,
     landing,
@@ -133,6 +134,31 @@ def test_an_oval_does_not_meet_a_circle() -> None:
 )
 def test_how_far_it_is_turned(ours: str | None, theirs: str | None, count: int, degrees: int | None) -> None:
     assert turned_by(ours, theirs, count) == degrees
+
+
+def test_an_hour_on_the_clock_is_thirty_degrees_either_way() -> None:
+    assert turned_by("1:00", "2:00", 4) == turned_by("2:00", "1:00", 4) == 30
+
+
+@pytest.mark.parametrize(
+    ("ours", "theirs", "found"),
+    [
+        (on(4, 156), on(4, 156), Meeting("meets", "the holes meet", 4)),
+        (on(4, 156), on(4, 165), Meeting("does not meet", "the bolt circles differ")),
+        (on(4, 156), on(None, None), Meeting("not looked", "the bolt circle is not looked")),
+        (on(None, 156), on(4, 156), Meeting("not looked", "the number of holes is not looked")),
+        (oblong(164, 111), oblong(164, 111), Meeting("meets", "the holes meet both ways")),
+        (oblong(164, 111), oblong(164, 120), Meeting("does not meet", "the sides of the oblongs differ")),
+        (oblong(164, 111), oblong(164, None), Meeting("not looked", "one way of the oblong is not looked")),
+        (
+            oblong(164, 111),
+            on(4, 156),
+            Meeting("does not meet", "one pattern is oblong and the other is on a circle"),
+        ),
+    ],
+)
+def test_what_is_said_of_two_patterns(ours: Pattern, theirs: Pattern, found: Meeting) -> None:
+    assert meeting(ours, theirs) == found
 
 
 def test_three_holes_135_apart_called_a_circle_read_like_a_spacing_too() -> None:
