@@ -68,9 +68,10 @@ def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:
     wanted = sure + plug
     measured = room_spans(rooms.measured(), setting, wanted)
     for demand, reading, room in zip(wanted, measured, room_spans(rooms, setting, wanted), strict=True):
-        high = question.needs.spans[demand.need].high
-        if reading.most is None or reading.least <= demand.shift or high is None:
+        need = question.needs.spans[demand.need]
+        if reading.most is None or room.most is None or need.low is None or need.high is None:
             continue
-        if high + clearance(rooms.frame, demand.need) > room.least:
+        tight = need.high + clearance(rooms.frame, demand.need) > room.least
+        if tight and need.low < room.most and reading.least > demand.shift:
             return True
     return False
