@@ -34,6 +34,11 @@ def test_an_odd_number_that_stands_is_read_back_as_typed() -> None:
     assert note.sizes.depth.base == 6_500_000
 
 
+def test_an_odd_number_of_which_nobody_said_the_unit_waits_as_before() -> None:
+    note = making.tried(sizes={"depth": "6.5 mm"})
+    assert number_reread(note, None) == note
+
+
 @pytest.mark.parametrize("unit", [None, "mm", "in"])
 def test_a_note_without_an_odd_number_is_left_as_it_is(unit: str | None) -> None:
     note = making.tried(sizes={"depth": "165 mm"})

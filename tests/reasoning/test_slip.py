@@ -24,6 +24,11 @@ def test_a_width_of_18_2_was_centimetres() -> None:
     assert typed(width="18.2 mm") == (("width", (("centimetres", 182 * MM),)),)
 
 
+def test_what_a_slip_may_have_meant_reaches_to_the_usual_limits_and_no_further() -> None:
+    assert typed(width="30 mm") == (("width", (("centimetres", 300 * MM),)),)
+    assert typed(width="30.1 mm") == (("width", ()),)
+
+
 def test_a_number_that_no_slip_explains_is_still_asked_about() -> None:
     assert typed(depth="500 mm") == (("depth", ()),)
 
@@ -50,6 +55,8 @@ PLACE_LIMITS = [
     ("width", 40, 300),
     ("height", 45, 200),
     ("cut-out", 30, 300),
+    ("cut-out long way", 30, 300),
+    ("cut-out short way", 30, 300),
     ("bolt circle", 70, 320),
 ]
 
