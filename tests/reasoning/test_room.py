@@ -202,6 +202,12 @@ def test_what_asks_nothing_of_the_opening_is_not_said_to_fit() -> None:
     assert seen(unit(), tried(), sizes={"nose width": length("300 mm")}) == "open"
 
 
+def test_what_two_people_cut_and_did_not_say_need_not_be_the_same() -> None:
+    cut = {"cut": None, "where": ["left"]}
+    of = book(unit(), tried("a", to_spare="5 ± 1 mm", **cut), tried("b", to_spare="50 ± 1 mm", **cut))
+    assert place(of).all_notes.possible
+
+
 def test_what_is_assumed_counts_like_a_note() -> None:
     of = book()
     asked = resolved(of, sizes={"width": length("100 mm")})
