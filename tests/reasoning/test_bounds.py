@@ -76,7 +76,7 @@ def test_when_the_budget_runs_out_it_does_not_say_no() -> None:
 
 
 def test_the_budget_is_spent_only_by_what_goes_beyond_it() -> None:
-    impossible = [Rise("a", None, 5), Either((Under("a", None, 3),))]
+    impossible: list[Constraint] = [Rise("a", None, 5), Either((Under("a", None, 3),))]
     assert not Search(budget=1).consistent(impossible)
     assert Search(budget=0).consistent(impossible)
 

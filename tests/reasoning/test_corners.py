@@ -354,7 +354,7 @@ def test_a_hole_takes_what_is_exactly_as_wide_and_nothing_wider() -> None:
 
 
 def test_what_only_readings_carry_is_sure_less_what_the_house_likes_to_leave() -> None:
-    """150 ± 3 mm with one rib cut: 144 mm are sure there with 3 mm left over, and with nothing cut only that it ends."""
+    """150 ± 3 mm with one rib cut: 144 mm are sure there with 3 mm left over; with nothing cut it is no deeper."""
     house = {"name": "s", "format": 1, "clearances": {"depth": "3 mm"}}
     wire = {"of": "depth", "reads": "150 ± 3 mm", "tool": "wire", "zones": "all", "datum": "sub-dash face"}
     note = {**AT, "form": "measured", "readings": [wire], "cut": "one rib"}
