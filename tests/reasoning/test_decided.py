@@ -202,4 +202,4 @@ def test_a_quote_says_the_same_whatever_was_added_in_words() -> None:
     now = "Short double: goes in [late, kit] \u2013 tight on the left"
     assert says_the_same("short double: goes in  [late, kit].", now)
     assert not says_the_same("Short double: does not [late, kit]", now)
-    assert not says_the_same("Short double: goes in [late, kit] X", now)
+    assert not says_the_same("Short double: goes in [late, kit]X", now)

@@ -88,6 +88,7 @@ def test_taken_at_its_word_a_printed_figure_is_the_truth() -> None:
 def test_taken_at_its_word_a_printed_plug_is_the_truth() -> None:
     needs = at_its_word(of_unit(body_depth="110 mm caliper", plug_and_bend="32 mm printed"))
     assert needs.spans["plug"] == mm(141.8, 142.2)
+    assert needs.plug_over_body == mm(32, 32)
 
 
 def test_a_bench_note_tells_what_the_record_leaves_open() -> None:

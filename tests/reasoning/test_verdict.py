@@ -152,6 +152,10 @@ def test_where_one_build_rules_it_out_and_nobody_measured_the_other_it_is_not_to
     assert bare(car, early, depth="150 mm") == "nobody has tried"
 
 
+def test_a_reading_that_only_says_how_deep_it_is_at_most_makes_nothing_too_close() -> None:
+    assert bare(measured("deep", reading("depth", "150 ± 3 mm"), cut="one rib"), depth="140 mm") == "nobody has tried"
+
+
 def test_a_thing_of_unknown_size_is_not_too_close() -> None:
     assert verdict(unit(body_depth=None), DEEP) == "nobody has tried"
 

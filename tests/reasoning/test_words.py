@@ -6,7 +6,9 @@ import pytest
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import Choice, Reading, read_words
 from tests.reasoning.making import book, mount, record, unit
 
@@ -133,6 +135,21 @@ def test_a_generation_is_no_size_and_a_size_is_no_generation() -> None:
 def test_a_number_behind_a_vehicle_is_its_generation_unless_it_goes_on_as_a_size(words: str, depth: int) -> None:
     found = question(words)
     assert (found.vehicle, {need: size.base for need, size in found.sizes.items()}) == ("hatch-2", {"depth": depth})
+
+
+def test_a_generation_that_was_taken_is_not_told_as_a_size_left_out() -> None:
+    assert read("165 mm deep in the compact 2 in the dash").took == ()
+
+
+def test_what_was_left_out_of_words_about_a_speaker_is_told() -> None:
+    found = read("165 mm deep in the front door of the compact hatch, year 9")
+    assert isinstance(found.read, SpeakerQuestion)
+    assert found.took == ("year 9 was left out: the compact hatch ran 5 model years",)
+
+
+def test_a_number_that_says_nothing_beside_a_thing_does_not_hide_that_wiring_is_asked_about() -> None:
+    assert isinstance(read("which harness for slim double 165, compact hatch").read, WiringQuestion)
+    assert isinstance(read("which harness for 165 mm, compact hatch").read, Question)
 
 
 def test_a_small_number_behind_a_vehicle_is_a_generation_even_where_there_is_none() -> None:
