@@ -31,6 +31,9 @@ BUILDS = vehicle(splits={"build": split("early", "late"), "audio": split("base",
 MADE = {"made_for": [{"vehicle": CAR, "place": HOLE}]}
 
 
+BOX = "box: goes in [no mount, nothing cut, loom aside]"
+
+
 def why(found: Answer) -> dict[str, str]:
     return {quoted.note.id: quoted.why for quoted in found.notes}
 
@@ -44,9 +47,17 @@ def test_a_yes_says_how_sure_and_how_many_jobs() -> None:
 def test_what_is_argued_over_counts_as_a_no_until_it_is_settled() -> None:
     found = ask(book(unit(), tried("yes"), tried("no", **NO)), "box")
     assert (found.verdict, found.until_settled, found.sure, found.witnesses) == ("argued over", "does not", None, 0)
-    assert {quoted.note.id: quoted.why for quoted in found.argued} == dict.fromkeys(
-        ("yes", "no"), "cannot be true together with another"
-    )
+    assert [(one.note.id, one.words, one.why) for one in found.argued] == [
+        (
+            "no",
+            "box: does not, because of depth [no mount, nothing cut, loom aside]",
+            "cannot be true together with another",
+        ),
+        ("yes", BOX, "cannot be true together with another"),
+    ]
+    assert [(one["note"], one["words"]) for one in found.plain()["argued"]] == [
+        (one.note.id, one.words) for one in found.argued
+    ]
 
 
 def test_notes_that_argue_about_another_build_are_not_shown() -> None:
@@ -70,13 +81,16 @@ def test_a_condition_ends_the_sentence_and_carries_what_it_would_carry() -> None
         "fitted",
         1,
     )
+    assert [one.split for one in found.conditions] == [("build", "late")]
     assert why(found) == {"a-note": "carries the answer"}
 
 
 def test_a_condition_that_no_question_can_hold_carries_nothing() -> None:
     found = ask(book(unit(), tried(cut=None, job="one")), "box")
     assert (found.verdict, found.sure, found.witnesses) == ("goes in if", "worked out", 0)
-    assert why(found) == {"a-note": "same thing, in another state"}
+    assert [(one.words, one.why) for one in found.notes] == [
+        ("box: goes in [no mount, loom aside]", "same thing, in another state")
+    ]
 
 
 def test_where_nobody_has_tried_nothing_is_sure() -> None:
@@ -97,6 +111,8 @@ def test_weak_notes_and_those_set_aside_are_quoted_beside() -> None:
         tried("old"),
         tried("new", replaces="old"),
     ]
+    told = ask(book(unit(), *notes), "box").notes
+    assert [one.words for one in told if one.note.id == "told"] == [BOX]
     found = why(ask(book(unit(), *notes), "box"))
     assert found["told"] == "only told"
     assert found["slip"].startswith("depth 6 mm is outside the usual")
@@ -133,6 +149,13 @@ def test_what_is_not_known_is_part_of_that_sentence() -> None:
     )
 
 
+def test_a_split_that_bears_on_this_place_alone_is_part_of_it_too() -> None:
+    car = vehicle(splits={"build": split("early", "late", bears_on={"places": [HOLE]})})
+    found = ask(book(car, unit()), "box")
+    assert "of a small van, build not known, with no mount," in found.for_words
+    assert found.unknown[0].what == "the build is not known"
+
+
 def test_what_else_the_mount_needs_is_said_when_one_mount_is_meant() -> None:
     strap = mount("strap", name="rear strap")
     kit = mount(
@@ -146,6 +169,8 @@ def test_what_else_the_mount_needs_is_said_when_one_mount_is_meant() -> None:
     found = ask(of, "box", state={"mounts": ["kit"]})
     assert found.needs == ("the kit", "rear strap with it", "drill: strap: 5.5 mm", "cannot be undone: cut the bridge")
     assert answer(of, Question(CAR, HOLE, unit="box", mounts=("never seen",))).needs == ()
+    if_late = book(BUILDS, unit(), kit, strap, tried(splits={"build": "late"}, mounts=["kit"]))
+    assert ask(if_late, "box", state={"mounts": ["kit"]}).needs == ("the build is late", *found.needs)
 
 
 def test_with_several_mounts_to_choose_from_none_is_needed_yet() -> None:
@@ -158,7 +183,7 @@ def test_what_could_hurt_someone_is_said_and_nothing_more(safety: str | None, *,
     hole: dict[str, Any] = {"kind": "plain opening", "side": "centre"} | ({"safety": safety} if safety else {})
     found = ask(book(vehicle(places={HOLE: hole}), unit(), DEEP, roomy()), "box")
     caution = "restraint near: the vehicle's service information comes first, and a qualified person"
-    assert (caution in found.needs) == said
+    assert found.needs == ((caution,) if said else ())
 
 
 def test_a_place_that_the_vehicle_does_not_list_can_still_be_answered_for() -> None:
@@ -244,8 +269,21 @@ def test_the_number_is_in_both_units_the_shop_s_first() -> None:
         "words": "plug and body together ask 182 mm (7.17 in) at the right; there is 205 mm (8.07 in) ± 3 mm",
     }
     inches = ask(book(DEEP, shop(units_first="in")), sizes).plain()["number"]
-    assert inches is not None
-    assert inches["asks"] == "7.17 in (182 mm)"
+    assert inches == {
+        "need": "plug",
+        "where": "right",
+        "asks": "7.17 in (182 mm)",
+        "room": "there is 8.07 in (205 mm) ± 3 mm",
+        "to_spare": "0.91 in (23 mm)",
+        "words": "plug and body together ask 7.17 in (182 mm) at the right; there is 8.07 in (205 mm) ± 3 mm",
+    }
+
+
+def test_the_number_of_a_no_is_the_one_that_is_certainly_short() -> None:
+    rough = measured("m", reading("width", "200 ± 40 mm"), reading("height", "98 ± 1 mm"))
+    number = ask(book(unit(), rough), "box").plain()["number"]
+    assert number is not None
+    assert number["words"] == ("height: it asks 100 mm (3.94 in) ± 1 mm; there is 98 mm (3.86 in) ± 1 mm")
 
 
 def test_where_only_one_end_of_the_room_is_known_nothing_is_said_to_be_spare() -> None:

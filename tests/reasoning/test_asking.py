@@ -6,10 +6,12 @@ import pytest
 
 from bezelbook.reasoning.asking import read_question
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
+from bezelbook.reasoning.spoken.found import Choice
 from bezelbook.reasoning.vocabulary import vocabulary
 from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.values.complaint import Wrong
-from tests.reasoning.making import CAR, HOLE, book, mount, split, tried, unit, vehicle
+from tests.reasoning.making import CAR, HOLE, book, mount, record, split, tried, unit, vehicle
 
 PLACES = {
     HOLE: {"kind": "plain opening", "side": "centre"},
@@ -22,6 +24,7 @@ BOOK = book(
     mount("flush", name="flush kit"),
     tried(mounts=["bottom shelf kit"]),
 )
+SUB = record("speakers", "sub", {"name": "flat sub", "speaker_kind": "subwoofer", "nominal": "8 in"})
 RIGHT = {"vehicle": CAR, "place": HOLE, "what": "slim"}
 
 
@@ -54,6 +57,22 @@ def test_words_are_read_as_words() -> None:
     found = read_question(BOOK, {"words": "slim double small van"}, vocabulary(BOOK))
     assert found.question is not None
     assert found.question.unit == "slim"
+
+
+def test_the_vocabulary_that_is_handed_in_is_the_one_that_is_used() -> None:
+    found = read_question(BOOK, {"words": "slim double small van"}, ()).read
+    assert isinstance(found, Choice)
+    assert found.ask == "Which vehicle?"
+
+
+def test_under_a_seat_goes_a_box_or_a_speaker_as_the_thing_is_one() -> None:
+    of = book(vehicle(places={"seat": {"kind": "under seat", "side": "left"}}), unit("slim"), SUB)
+    put = {"vehicle": CAR, "place": "seat"}
+    box = read_question(of, put | {"what": "slim"}).read
+    assert box == Question(CAR, "seat", unit="slim")
+    sub = read_question(of, put | {"what": "sub"}).read
+    assert isinstance(sub, SpeakerQuestion)
+    assert (sub.vehicle, sub.place, sub.speaker) == (CAR, "seat", "sub")
 
 
 def test_words_stand_alone() -> None:
@@ -100,8 +119,17 @@ def test_mounts_are_of_the_book_or_of_a_note_about_the_place(mounts: Any, found:
         ({"vehicle": "small-van-2"}, 'the book has no vehicle "small-van-2". Did you mean "small-van-1"?'),
         ({"place": "roof"}, 'the book has no place of small-van-1 "roof". One of: dash-centre, door, bay.'),
         ({"place": "door"}, "slim double is a head unit, and door does not take a box."),
-        ({"place": "bay"}, "bay is no place for a part (engine bay); nothing goes in there."),
-        ({"what": "left out"}, '"what" is missing or empty.'),
+        (
+            {"place": "bay"},
+            (
+                "bay is no place for a part (engine bay); nothing goes in there. "
+                "Ask about a dash opening or a place for a speaker."
+            ),
+        ),
+        (
+            {"what": "left out"},
+            '"what" is missing or empty. Write a head unit\'s file name, or sizes such as {"depth": "165 mm"}.',
+        ),
         ({"what": {}}, '"what" is missing or empty.'),
         ({"what": 165}, '"what" is missing or empty.'),
         ({"what": "slin"}, 'the book has no head unit "slin". Did you mean "slim"?'),
@@ -114,7 +142,13 @@ def test_mounts_are_of_the_book_or_of_a_note_about_the_place(mounts: Any, found:
         ({"what": {"depth": ["165 mm"]}}, 'depth is not a size. Write it as text, such as "depth": "165 mm".'),
         ({"what": {"depth": "165"}}, "depth: 165 is a bare number. Write 165 mm or 165 in."),
         ({"what": {"depth": "165 mm printed"}}, 'depth is only printed, which carries no answer. Ask "165 mm"'),
-        ({"what": {"depth": "1 mm", "exit": "middle"}}, '"middle" is not one of the nine places behind an opening.'),
+        (
+            {"what": {"depth": "1 mm", "exit": "middle"}},
+            (
+                '"middle" is not one of the nine places behind an opening. '
+                "One of: upper-left, upper, upper-right, left, centre, right, lower-left, lower, lower-right."
+            ),
+        ),
         ({"splits": {"trim": "plush"}}, 'the book has no split of small-van-1 "trim". One of: build.'),
         ({"splits": {"build": "lat"}}, 'the book has no value of build "lat". Did you mean "late"?'),
         ({"splits": ["late"]}, '"splits" is not a set of keys and values.'),

@@ -14,6 +14,7 @@ from bezelbook.reasoning.bounds import (
     Rise,
     Search,
     Under,
+    before_choices,
     exactly,
     nanometres,
     nearest,
@@ -74,6 +75,33 @@ def test_when_the_budget_runs_out_it_does_not_say_no() -> None:
     assert len(list(Search(budget=10).leaves(impossible))) > 1
 
 
+def test_the_budget_is_spent_only_by_what_goes_beyond_it() -> None:
+    impossible: list[Constraint] = [Rise("a", None, 5), Either((Under("a", None, 3),))]
+    assert not Search(budget=1).consistent(impossible)
+    assert Search(budget=0).consistent(impossible)
+
+
+def test_a_search_may_start_from_what_was_solved_before() -> None:
+    start = before_choices([Rise("a", None, 5)])
+    low = [Either((Under("a", None, 3),))]
+    assert not Search().consistent(low, start)
+    assert [leaf.at("a") for leaf in Search().leaves([], start)] == [5]
+    assert before_choices([Rise("a", "b", 1), Rise("b", "a", 0)]) is None
+
+
+def test_an_eager_search_tries_every_case_and_another_only_those_it_needs() -> None:
+    either_way = [OneOf((Case(), Case((Rise("a", None, 3),))))]
+    assert [leaf.at("a") for leaf in Search(eager=True).leaves(either_way)] == [0, 3]
+    assert [leaf.at("a") for leaf in Search().leaves(either_way)] == [0]
+
+
+def test_a_case_holds_in_a_leaf_where_all_of_it_does() -> None:
+    leaf = Leaf({"a": 5, "b": 6}, {}, [], [])
+    assert leaf.fits(Case((Rise("b", "a", 1), Rise("a", None, 5)), (Either((Under("a", "b", 0),)),)))
+    assert not leaf.fits(Case((Rise("b", "a", 2),)))
+    assert not leaf.fits(Case((Rise("b", "a", 1),), (Either((Under("b", "a", 1),)),)))
+
+
 def test_a_choice_that_a_harder_one_keeps_is_never_made() -> None:
     nested = [OneOf((Case((Rise("a", None, size),)), Case((Rise("b", None, size),)))) for size in range(1, 40)]
     search = Search()
@@ -97,6 +125,8 @@ def test_strictly_more_is_more_than_the_same_and_less_than_a_nanometre_more() ->
     assert nanometres(exactly(5) + STRICT) == 5
     assert nanometres(exactly(-5)) == -5
     assert [nearest(exactly(5) + STRICT * steps) for steps in (-9, 0, 9)] == [5, 5, 5]
+    half = exactly(1) // 2
+    assert [nearest(exactly(5) + by) for by in (-half - 1, -half, half - 1, half)] == [4, 5, 5, 6]
 
 
 def test_a_leaf_tells_how_far_above_a_number_the_others_must_stay() -> None:

@@ -38,6 +38,7 @@ from tests.reasoning.making import (
 )
 
 NOSED = unit(nose_width="180 ± 1 mm caliper", nose_height="102 ± 1 mm caliper")
+PLUG_ONLY = {"subjects": ["plug"]}
 BEZEL = vehicle(places={HOLE: {"kind": "opening behind a bezel", "side": "centre"}})
 
 
@@ -72,9 +73,11 @@ def test_a_nose_counts_only_where_a_bezel_or_a_mount_frames_it() -> None:
 
 def test_a_nose_counts_wherever_a_note_tells_of_one() -> None:
     read = measured("tape", reading("nose width", "186 ± 0.5 mm"))
+    high = measured("high", reading("nose height", "110 ± 0.5 mm"))
     stopped = tried("stopped", verdict="does not", reason="nose")
     other = tried("other", verdict="does not", reason="depth")
-    assert [frame(book(note)).nose_framed for note in (read, stopped, other, roomy())] == [True, True, False, False]
+    assert [frame(book(note)).nose_framed for note in (read, high, stopped)] == [True, True, True]
+    assert [frame(book(note)).nose_framed for note in (other, roomy())] == [False, False]
 
 
 def test_a_hole_over_part_of_the_opening_asks_for_depth_behind_itself_only() -> None:
@@ -214,6 +217,24 @@ def test_a_hole_lies_within_what_was_measured_of_it() -> None:
     assert allows(bounds, Rise(HoleCell("kit", "width"), None, exactly(182_900_000)))
 
 
+def test_a_plug_no_longer_than_what_stands_out_behind_ends_where_the_body_does() -> None:
+    of = book(unit(rear_protrusion="6 ± 1 mm caliper", plug_and_bend="6 ± 1 mm caliper"))
+    needs = needs_of_unit(of, of.head_units["box"])
+    depth, plug = PartSize(needs.key, "depth"), PartSize(needs.key, "plug")
+    bounds = structure(set(), (), (needs,))
+    assert not allows(bounds, Either((Under(plug, depth, 0),)))
+    assert allows(bounds, Either((Under(plug, depth, exactly(1_000_000)),)))
+
+
+def test_a_place_has_the_builds_that_make_a_difference_to_its_room() -> None:
+    here = {"places": [HOLE], "subjects": ["room"]}
+    car = vehicle(splits={"build": split("early", "late", bears_on=here), "audio": split("a", "b", bears_on=PLUG_ONLY)})
+    of = book(car)
+    at = frame_of(of, car, HOLE)
+    assert (at.place, at.builds) == (HOLE, ((("build", "early"),), (("build", "late"),)))
+    assert frame_of(of, car, "roof").builds == ((),)
+
+
 def test_a_thing_is_one_size_within_its_plus_minus_and_its_plug_is_no_less_than_its_body() -> None:
     of = book(unit(plug_and_bend=None))
     needs = needs_of_unit(of, of.head_units["box"])
@@ -224,4 +245,7 @@ def test_a_thing_is_one_size_within_its_plus_minus_and_its_plug_is_no_less_than_
     assert not allows(bounds, Rise(depth, None, exactly(110_000_000)), under(plug, exactly(110_000_000)))
     assert allows(bounds, under(plug, exactly(110_000_000)))
     assert allows(bounds, Rise(plug, None, exactly(900_000_000)))
+    width = PartSize(needs.key, "width")
+    assert allows(bounds, Rise(width, None, exactly(178_900_000)))
+    assert not allows(bounds, Rise(width, None, exactly(179_000_000)))
     assert BARE.key == ()

@@ -1,5 +1,6 @@
 """What one note says of the room: every reading of it that is true, and nothing that it did not say."""
 
+from collections.abc import Mapping
 from typing import Any
 
 import pytest
@@ -9,9 +10,9 @@ from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Search, Under, exactly, numbers_of
 from bezelbook.reasoning.cells import Cell, HoleCell, PartSize, RoomCell, structure
-from bezelbook.reasoning.claims import claim, one_of, reading_span
+from bezelbook.reasoning.claims import NO_EXITS, claim, one_of, reading_span
 from bezelbook.values.span import Span
-from bezelbook.values.words import NINTHS
+from bezelbook.values.words import NINTHS, Ninth
 from tests.reasoning.making import book, frame, measured, mount, reading, shop, split, standing, tried, unit, vehicle
 
 BUILDS = vehicle(splits={"build": split("early", "late")})
@@ -26,9 +27,11 @@ def room(size: str = "left", **state: Any) -> RoomCell:
 class Said:
     """What a note says, to be tried against rooms of a certain size."""
 
-    def __init__(self, note: AnyNote, *records: Record) -> None:
+    def __init__(
+        self, note: AnyNote, *records: Record, split: bool = True, exits: Mapping[str, Ninth] = NO_EXITS
+    ) -> None:
         self.book: KnowledgeBase = book(TRUSTED, unit(**SIZES), *records, note)
-        self.bounds = list(claim(frame(self.book), standing(self.book, note.id), frozenset(), split=True))
+        self.bounds = list(claim(frame(self.book), standing(self.book, note.id), frozenset(), exits, split=split))
 
     def allows(self, **sizes: float) -> bool:
         """Whether rooms of these sizes in mm agree with it, named by their cell in `CELLS`."""
@@ -48,6 +51,7 @@ CELLS |= {
     "left": room("left"),
     "right": room("right"),
     "width": room("width"),
+    "height": room("height"),
     "behind": room("left", loom="behind"),
     "cut": room("left", cut="one rib"),
     "early": room("left", build=(("build", "early"),)),
@@ -62,6 +66,17 @@ def test_a_yes_says_that_every_spot_was_large_enough() -> None:
     assert not said.allows(left=109)
     assert not said.allows(right=139)
     assert not said.allows(width=177)
+
+
+def test_a_yes_about_a_thing_with_a_plus_minus_says_that_there_was_more_than_its_least() -> None:
+    said = Said(tried(what="rough"), unit("rough", body_depth="110 ± 1 mm caliper"))
+    assert not said.allows(left=109)
+    assert said.allows(left=109.0001)
+
+
+def test_a_yes_through_a_kit_says_so_much_less_of_the_bare_opening_as_the_kit_stands_out() -> None:
+    said = Said(tried(mounts=["kit"]), mount(proud="6 mm caliper"))
+    assert (said.allows(left=104, right=134), said.allows(left=103.9), said.allows(right=133.9)) == (True, False, False)
 
 
 def test_a_no_says_that_some_spot_was_too_small() -> None:
@@ -139,6 +154,25 @@ def test_a_plug_that_may_leave_anywhere_fitted_somewhere() -> None:
     assert not said.allows(left=120, right=120, **others)
 
 
+def test_where_no_exit_is_tried_out_a_plug_that_may_leave_anywhere_is_left_out_of_what_went_in() -> None:
+    open_ = unit("open", **SIZES, plug_exit=None)
+    said = Said(tried(what="open"), open_, split=False)
+    assert said.allows(**dict.fromkeys(NINTHS, 110.0))
+    assert not said.allows(left=109)
+    left = Said(tried(what="open"), open_, split=False, exits={"head_unit:open": "left"})
+    assert (left.allows(left=140, right=110), left.allows(left=139)) == (True, False)
+    half = mount(presents={"ninths": ["left", "right"]})
+    spare = Said(tried(what="open", mounts=["kit"], where=["left"], to_spare="5 ± 1 mm"), open_, half, split=False)
+    assert spare.allows(left=300, right=300)
+
+
+@pytest.mark.parametrize(("sure", "behind_the_body"), [("dry-fitted", True), ("fitted", False)])
+def test_what_was_left_over_is_behind_the_plug_where_it_was_on_for_certain(sure: str, *, behind_the_body: bool) -> None:
+    said = Said(tried(where=["right"], to_spare="5 ± 1 mm", sure=sure, plugs=None))
+    assert said.allows(right=145)
+    assert said.allows(right=115) == behind_the_body
+
+
 def test_to_spare_at_one_ninth_is_a_reading_of_the_room_there() -> None:
     said = Said(tried(where=["left"], to_spare="5 ± 1 mm"))
     assert not said.allows(left=113.9)
@@ -154,6 +188,24 @@ def test_to_spare_where_the_plug_leaves_is_behind_the_plug() -> None:
 def test_short_by_is_a_reading_too() -> None:
     said = Said(tried(verdict="does not", reason="depth", where=["left"], short_by="5 ± 1 mm", cut="nothing"))
     assert (said.allows(left=105), said.allows(left=103.9), said.allows(left=106.1)) == (True, False, False)
+    plug = Said(tried(verdict="does not", reason="plug", where=["right"], short_by="5 ± 1 mm", cut="nothing"))
+    assert (plug.allows(right=135), plug.allows(right=133.9), plug.allows(right=136.1)) == (True, False, False)
+
+
+def test_short_by_at_the_plug_counts_from_the_deepest_thing_there() -> None:
+    said = Said(tried(verdict="does not", reason="depth", where=["right"], short_by="5 ± 1 mm", cut="nothing"))
+    assert (said.allows(right=135), said.allows(right=105)) == (True, False)
+    anywhere = tried(what="open", verdict="does not", reason="depth", where=["left"], short_by="5 ± 1 mm")
+    said = Said(anywhere, unit("open", **SIZES, plug_exit=None))
+    assert [said.allows(left=mm) for mm in (105, 120, 135)] == [True, False, True]
+
+
+def test_by_how_much_in_height_is_of_the_height() -> None:
+    short = {"verdict": "does not", "reason": "height", "short_by": "5 ± 1 mm"}
+    said = Said(tried(**short))
+    assert [said.allows(height=mm) for mm in (92.9, 95, 97.1)] == [False, True, False]
+    untried = Said(tried(what="open", **short), unit("open", **SIZES, plug_exit=None), split=False)
+    assert [untried.allows(height=mm) for mm in (50, 95, 101)] == [True, True, False]
 
 
 def test_by_how_much_in_width_is_of_the_width() -> None:
@@ -210,6 +262,10 @@ def test_a_depth_without_its_ninth_is_of_one_of_them() -> None:
     said = Said(measured("m", reading("depth", "150 ± 3 mm", zones=None)))
     assert said.allows(**dict.fromkeys(NINTHS, 300.0) | {"left": 150})
     assert not said.allows(**dict.fromkeys(NINTHS, 300.0))
+    two = [reading("depth", f"{size} ± 3 mm", zones=None) for size in (150, 250)]
+    both = Said(measured("m", *two))
+    assert both.allows(**dict.fromkeys(NINTHS, 300.0) | {"left": 150, "upper": 250})
+    assert not both.allows(**dict.fromkeys(NINTHS, 300.0))
 
 
 def test_too_many_depths_without_a_ninth_leave_what_was_said_outright() -> None:
@@ -224,6 +280,7 @@ def test_a_reading_that_cannot_be_compared_says_nothing() -> None:
         reading("depth", "150 ± 3 mm", datum="finished bezel face"),
         reading("width", "182 mm", tool="eye"),
         reading("bolt circle", "110 mm"),
+        reading("depth", "150 ± 3 mm", "left", datum="kit seat"),
     ):
         said = Said(measured("m", strange, reading("height", "100 ± 1 mm")))
         assert said.allows(left=300, width=300)
@@ -264,12 +321,16 @@ def test_a_reading_with_a_plus_minus_keeps_its_own() -> None:
     assert reading_span(book().shop.tools, note.readings[0]) == Span(180_000_000, 184_000_000)
 
 
+@pytest.mark.parametrize(("mounts", "proud"), [("none", 0), (["kit"], exactly(6_000_000))])
 @pytest.mark.parametrize(("verdict", "fits"), [("goes in", True), ("does not", False)])
-def test_a_thing_whose_size_varies_is_one_number_in_all_its_notes(verdict: str, *, fits: bool) -> None:
-    of = book(unit(), tried(verdict=verdict, reason="depth", where=["left"]))
-    bounds = [*claim(frame(of), standing(of, "a-note"), frozenset({"head_unit:box"}))]
+def test_a_thing_whose_size_varies_is_one_number_in_all_its_notes(
+    verdict: str, mounts: Any, proud: int, *, fits: bool
+) -> None:
+    note = tried(verdict=verdict, reason="depth", where=["left"], mounts=mounts)
+    of = book(TRUSTED, unit(), mount(proud="6 mm caliper"), note)
+    bounds = [*claim(frame(of), standing(of, "a-note"), frozenset({"head_unit:box"}), split=False)]
     cell, size = room("left"), PartSize("head_unit:box", "depth")
-    larger, smaller = Rise(cell, size, 0), Either((Under(cell, size, 0),))
+    larger, smaller = Rise(cell, size, -proud), Either((Under(cell, size, -proud),))
     assert Search().consistent([*bounds, larger]) == fits
     assert Search().consistent([*bounds, smaller]) != fits
 

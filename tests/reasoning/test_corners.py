@@ -353,6 +353,52 @@ def test_a_hole_takes_what_is_exactly_as_wide_and_nothing_wider() -> None:
         assert agree(book, place, question, told, {"width": width, "height": MM, "depth": MM}).verdict == verdict
 
 
+def test_what_only_readings_carry_is_sure_less_what_the_house_likes_to_leave() -> None:
+    """150 ± 3 mm with one rib cut: 144 mm are sure there with 3 mm left over; with nothing cut it is no deeper."""
+    house = {"name": "s", "format": 1, "clearances": {"depth": "3 mm"}}
+    wire = {"of": "depth", "reads": "150 ± 3 mm", "tool": "wire", "zones": "all", "datum": "sub-dash face"}
+    note = {**AT, "form": "measured", "readings": [wire], "cut": "one rib"}
+    book = book_of({"book": {"shop": {"shop": house}, "vehicles": {"hatch-2": CAR}, "notes": {"m": note}}})
+    place = place_of(book, "hatch-2", "dash")
+    for cut, sure, least, measured in (("one rib", 144, 147, True), ("nothing", 0, 0, False)):
+        question = Question("hatch-2", "dash", mounts=(), cut=cut)
+        told = told_of(place, question)
+        [setting] = told["accounts"][0]["settings"]
+        cells = [cell for cell in setting["cells"] if cell["need"] == "depth"]
+        assert {(cell["sure"], cell["least"], cell["most"], cell["measured"], cell["clearance"]) for cell in cells} == {
+            (sure * MM, least * MM, 153 * MM, measured, 3 * MM)
+        }
+        for depth in (144, 145, 152, 153):
+            agree(book, place, question, told, {"depth": depth * MM})
+
+
+def boxes(**sizes: Mapping[str, str]) -> Mapping[str, Any]:
+    """Boxes measured so well that the house takes them to be exact, by name."""
+    exact = {"name": "s", "format": 1, "tools": {"bench_caliper": "0 mm"}}
+    units = {name: {"name": name, "size_class": "double", **said} for name, said in sizes.items()}
+    return {"shop": {"shop": exact}, "vehicles": {"hatch-2": CAR}, "head_units": units}
+
+
+def test_a_spot_that_is_known_to_be_just_enough_was_not_what_stopped_a_thing() -> None:
+    files = boxes(
+        deep={"body_depth": "110 mm caliper"},
+        wide={"body_depth": "110 mm caliper", "body_width": "178 mm caliper", "body_height": "50 mm caliper"},
+    )
+    note = {**AT, "form": "tried", "sure": "dry-fitted", "mounts": "none", "cut": "nothing", "loom": "aside"}
+    yes = {**note, "what": "deep", "verdict": "goes in", "plugs": "off"}
+    no = {**note, "what": "wide", "verdict": "does not", "plugs": "off"}
+    height = {"of": "height", "reads": "100 ± 1 mm", "tool": "tape"}
+    tape = {**AT, "form": "measured", "readings": [height]}
+    files = {**files, "notes": {"yes": yes, "no": no, "tape": tape}}
+    book = book_of({"book": files})
+    place = place_of(book, "hatch-2", "dash")
+    question = Question("hatch-2", "dash", mounts=())
+    told = told_of(place, question)
+    for width, verdict in ((177, "nobody has tried"), (178, "does not")):
+        sizes = {"width": width * MM, "height": 50 * MM, "depth": 50 * MM}
+        assert agree(book, place, question, told, sizes).verdict == verdict
+
+
 def test_a_no_at_a_corner_says_nothing_of_a_pocket_above_it() -> None:
     pocket = {"name": "pocket", "mount_kind": "pocket", "proud": "flush", "presents": {"ninths": ["upper"]}}
     note = {**AT, "form": "tried", "what": "a box", "sizes": {"depth": "165 mm caliper"}, "verdict": "does not"}

@@ -25,7 +25,9 @@ def read_as(*records: Record, **said: Any) -> KnowledgeBase:
 
 def test_blanks_are_filled_and_what_was_written_stands() -> None:
     note = making.tried("n", mounts=None, loom="aside", splits={}, year=None)
-    book = read_as(note, mounts=["kit"], loom="behind", splits={"build": "late"}, year=3, tabs="out")
+    other = making.tried("o")
+    book = read_as(note, other, mounts=["kit"], loom="behind", splits={"build": "late"}, year=3, tabs="out")
+    assert (book.typed, book.notes["o"]) == ({"n": note}, other)
     read = book.notes["n"]
     assert isinstance(read, Tried)
     assert (read.mounts, read.loom, read.splits, read.year, read.tabs) == (
@@ -95,6 +97,7 @@ DOORS = {
     "left-door": {"kind": "door lower", "side": "left", "other_side": "right-door"},
     "right-door": {"kind": "door lower", "side": "right", "other_side": "left-door"},
     "dash": {"kind": "plain opening", "side": "centre"},
+    "twin": {"kind": "door lower", "side": "left", "other_side": "left-door"},
     "lost": {"kind": "door lower", "side": "left", "other_side": "nowhere"},
 }
 
@@ -109,13 +112,14 @@ def placed(place: str, side: str) -> str:
 def test_a_note_of_the_drivers_side_goes_to_the_side_that_was_said() -> None:
     assert placed("left-door", "right") == "right-door"
     assert placed("left-door", "left") == "left-door"
+    assert placed("twin", "left") == "twin"
     assert placed("dash", "left") == "dash"
     assert placed("lost", "right") == "lost"
     assert placed("unheard-of", "right") == "unheard-of"
 
 
 def test_a_side_says_nothing_of_a_car_that_is_not_in_the_book() -> None:
-    read = read_as(making.tried("n", place="left-door"), side="right").notes["n"]
+    read = read_as(making.tried("n", vehicle="unheard-of-1", place="left-door"), side="right").notes["n"]
     assert isinstance(read, Tried)
     assert read.place == "left-door"
 
@@ -154,6 +158,18 @@ def test_who_goes_and_looks_has_settled_nothing_yet() -> None:
     assert decided(book, [looking]).records == book.records
 
 
+def test_what_follows_a_decision_to_go_and_look_acts_all_the_same() -> None:
+    looking = decision("a", decided="go and look", date="2026-01-01")
+    book = decided(making.book(making.tried("n"), making.tried("o")), [looking, struck("n", date="2026-02-02")])
+    assert list(book.notes) == ["o"]
+
+
+def test_what_one_decision_struck_another_does_not_bring_back() -> None:
+    both = [struck("n"), decision("e", decided="one stands", struck=[{"note": "o", "because": "read by eye"}])]
+    book = decided(making.book(making.tried("n"), making.tried("o")), both)
+    assert {name: one.because for name, one in book.struck.items()} == {"n": "eyeballed", "o": "read by eye"}
+
+
 def test_what_names_no_note_of_the_book_does_nothing() -> None:
     book = making.book(making.tried("n"))
     lost = decision(decided="same job twice", notes=["gone"], read_as=[{"note": "gone", "tabs": "in"}])
@@ -177,9 +193,13 @@ def test_the_oldest_decision_fills_a_blank_first() -> None:
     read = decided(book, [later, sooner]).notes["n"]
     assert isinstance(read, Tried)
     assert read.tabs == "out"
+    undated = decided(book, [later, decision("z", read_as=[{"note": "n", "tabs": "out"}])]).notes["n"]
+    assert isinstance(undated, Tried)
+    assert undated.tabs == "out"
 
 
 def test_a_quote_says_the_same_whatever_was_added_in_words() -> None:
     now = "Short double: goes in [late, kit] \u2013 tight on the left"
     assert says_the_same("short double: goes in  [late, kit].", now)
     assert not says_the_same("Short double: does not [late, kit]", now)
+    assert not says_the_same("Short double: goes in [late, kit]X", now)

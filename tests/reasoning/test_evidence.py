@@ -163,7 +163,7 @@ def test_a_measuring_note_is_of_the_bare_uncut_opening_with_the_loom_aside_unles
     of = book(mount(), measured("m", DEPTH), measured("o", DEPTH, mounts=["kit"], cut="one rib", loom="behind"))
     plain, other = standing(of, "m"), standing(of, "o")
     assert (plain.says, plain.stack, plain.cut, plain.loom) == ("reading", BARE, UNCUT, "aside")
-    assert not plain.plugs_on
+    assert plain.plugs_on is False
     assert (other.stack, other.cut, other.loom) == (stack(of, "kit"), "one rib", "behind")
 
 
@@ -186,6 +186,27 @@ def test_a_build_that_never_was_leaves_the_build_open() -> None:
 def test_an_axis_that_does_not_bear_on_the_room_is_no_part_of_the_build() -> None:
     of = book(vehicle(splits={"audio": split("base", "upgraded", bears_on={"subjects": ["plug"]})}), tried())
     assert standing(of, "a-note").builds == ((),)
+
+
+def test_an_axis_that_bears_on_one_place_is_part_of_the_build_there_alone() -> None:
+    car = vehicle(splits={"build": split("early", "late", bears_on={"places": [HOLE], "subjects": ["room"]})})
+    of = book(car, tried(), tried("roof", place="roof"), measured("m", DEPTH))
+    every = ((("build", "early"),), (("build", "late"),))
+    assert [standing(of, name).builds for name in ("a-note", "m", "roof")] == [every, every, ((),)]
+
+
+def test_a_mount_that_nobody_knows_is_the_note_s_own() -> None:
+    of = book(tried(mounts=["Home made"]), measured("m", DEPTH, mounts=["Home made"]))
+    stacks = [standing(of, name).stack for name in ("a-note", "m")]
+    assert [one.key for one in stacks if one] == [('"home made" in a-note',), ('"home made" in m',)]
+
+
+def test_a_note_may_be_read_as_if_it_did_not_say_by_how_much() -> None:
+    short = {"verdict": "does not", "reason": "depth", "where": ["left"], "short_by": "5 mm"}
+    of = book(tried("spare", where=["left"], to_spare="5 mm"), tried("short", **short), tried("plain"))
+    said = {name: standing(of, name) for name in ("spare", "short", "plain")}
+    assert {name: one.has_gap for name, one in said.items()} == {"spare": True, "short": True, "plain": False}
+    assert not any(one.without_gap.has_gap for one in said.values())
 
 
 def refused(datum: str | None, of: KnowledgeBase, *mounts: str, **content: object) -> str | None:

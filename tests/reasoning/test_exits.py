@@ -27,6 +27,7 @@ def test_a_thing_has_one_exit_behind_every_hole_it_was_fitted_through() -> None:
 
 def test_holes_with_nothing_in_common_leave_those_of_the_last() -> None:
     assert list(every_exit({"box": [TOP, LOW]})) == [{"box": "lower"}]
+    assert list(every_exit({"box": [LOW, TOP, Stack(("one",), ninths=("centre",))]})) == [{"box": "centre"}]
 
 
 def test_each_thing_has_an_exit_of_its_own() -> None:
@@ -38,6 +39,8 @@ def test_only_as_many_are_tried_out_as_somebody_would_wait_for() -> None:
     assert list(affordable(through, 1)) == ["a", "b", "c", "d"]
     assert list(affordable(through, MOST_WAYS // 27)) == ["a", "b"]
     assert list(affordable(through, MOST_WAYS)) == []
+    assert list(affordable({"d": [LOW]}, MOST_WAYS)) == ["d"]
+    assert list(affordable({"d": [LOW]}, MOST_WAYS + 1)) == []
 
 
 def demand(need: Need, ninth: Ninth) -> Demand:

@@ -40,6 +40,7 @@ def test_a_mount_holds_the_part_out_by_what_was_measured_and_not_by_what_is_prin
 
 def test_a_spacer_holds_the_part_out_by_its_thickness() -> None:
     assert one(proud=None, thickness="10 ± 1 mm").offset == mm(9, 11)
+    assert one(proud=None, thickness="10 mm caliper").offset == mm(9.8, 10.2)
     assert one(proud="flush", thickness="10 ± 1 mm").offset == NOTHING
 
 
@@ -81,6 +82,8 @@ def test_a_mount_without_a_record_is_one_and_the_same_unknown_thing_however_it_i
     assert (stack.key, stack.offset, stack.strange) == (('"bottom shelf kit"',), UNKNOWN, ("Bottom-shelf  kit",))
     assert set(stack.holes.values()) == {('"bottom shelf kit"', UNKNOWN)}
     assert stack.key == stack_of(book(), ("bottom shelf kit",)).key
+    assert stack_of(book(mount(name="the kit")), ("Bottom-shelf kit", "kit")).strange == ("Bottom-shelf kit",)
+    assert stack_of(book(mount(name="the kit")), ("kit", "odd ring")).words == 'the kit and "odd ring"'
 
 
 def test_a_mount_is_known_by_its_other_names() -> None:

@@ -88,6 +88,7 @@ def test_taken_at_its_word_a_printed_figure_is_the_truth() -> None:
 def test_taken_at_its_word_a_printed_plug_is_the_truth() -> None:
     needs = at_its_word(of_unit(body_depth="110 mm caliper", plug_and_bend="32 mm printed"))
     assert needs.spans["plug"] == mm(141.8, 142.2)
+    assert needs.plug_over_body == mm(32, 32)
 
 
 def test_a_bench_note_tells_what_the_record_leaves_open() -> None:
@@ -98,6 +99,19 @@ def test_a_bench_note_tells_what_the_record_leaves_open() -> None:
 
 def test_what_the_record_measured_counts_before_a_bench_note() -> None:
     assert of_unit(bench("body_depth", "150 ± 1 mm")).spans["depth"] == mm(109, 111)
+
+
+@pytest.mark.parametrize(
+    ("depth", "found"),
+    [
+        ("110 mm", mm(111, 113)),
+        ("110 ± 1 mm printed", mm(111, 113)),
+        ("110 ± 1 mm", mm(109, 111)),
+        ("110 mm caliper", mm(109.8, 110.2)),
+    ],
+)
+def test_a_size_on_a_record_was_measured_if_it_says_caliper_or_its_own_plus_minus(depth: str, found: Span) -> None:
+    assert of_unit(bench("body_depth", "112 ± 1 mm"), body_depth=depth).spans["depth"] == found
 
 
 def test_several_bench_notes_leave_all_that_any_of_them_allows_whatever_they_are_called() -> None:
@@ -161,12 +175,13 @@ def test_sizes_typed_beside_a_thing_replace_its_own() -> None:
     assert (deeper.asked, deeper.exit) == (frozenset(NEEDS), "right")
     assert {deeper.key_of(need) for need in ("depth", "plug")} == {"asked"}
     assert deeper.key_of("width") == like.key
+    assert (deeper.printed, deeper.plug_over_body) == ({}, mm(27, 37))
 
 
 def test_what_stands_out_behind_a_thing_stands_out_behind_a_depth_typed_beside_it() -> None:
     like = of_unit(rear_protrusion="5 ± 1 mm caliper", plug_and_bend="32 ± 5 mm caliper")
     deeper = needs_of_sizes(sizes(depth="150 mm"), None, like)
-    assert deeper.spans["depth"] == mm(154, 156)
+    assert (deeper.spans["depth"], deeper.behind) == (mm(154, 156), mm(4, 6))
     least, most = deeper.spans["plug"].low, deeper.spans["plug"].high
     assert (least or 0) <= 177_000_000  # a plug of 27 to 37 counts from the back plate
     assert (most or 0) >= 187_000_000

@@ -48,16 +48,20 @@ def test_a_width_is_said_without_a_place() -> None:
 
 
 @pytest.mark.parametrize(
-    ("room", "words"),
+    ("room", "words", "inches"),
     [
-        (RoomSpan(5 * MM, None), "at least 5 mm (0.20 in) is known to be there"),
-        (RoomSpan(0, 5 * MM), "less than 5 mm (0.20 in) is there"),
-        (RoomSpan(4 * MM, 6 * MM), "there is 5 mm (0.20 in) ± 1 mm"),
-        (RoomSpan(5 * MM, 5 * MM), "there is 5 mm (0.20 in)"),
+        (
+            RoomSpan(5 * MM, None),
+            "at least 5 mm (0.20 in) is known to be there",
+            "at least 0.20 in (5 mm) is known to be there",
+        ),
+        (RoomSpan(0, 5 * MM), "less than 5 mm (0.20 in) is there", "less than 0.20 in (5 mm) is there"),
+        (RoomSpan(4 * MM, 6 * MM), "there is 5 mm (0.20 in) ± 1 mm", "there is 0.20 in (5 mm) ± 1 mm"),
+        (RoomSpan(5 * MM, 5 * MM), "there is 5 mm (0.20 in)", "there is 0.20 in (5 mm)"),
     ],
 )
-def test_the_room_is_said_as_far_as_it_is_known(room: RoomSpan, words: str) -> None:
-    assert room_words(room, "mm") == words
+def test_the_room_is_said_as_far_as_it_is_known(room: RoomSpan, words: str, inches: str) -> None:
+    assert (room_words(room, "mm"), room_words(room, "in")) == (words, inches)
 
 
 def test_a_span_is_said_as_its_middle_and_its_plus_minus() -> None:
@@ -98,6 +102,32 @@ def test_the_spot_furthest_short_decides_a_no() -> None:
     found = decided(NINE, depth="210 ± 1 mm")
     assert found is not None
     assert (found.need, found.ninth, found.best_gap) == ("plug", "right", (208 - 209 - 27) * MM)
+
+
+def test_a_no_is_decided_where_it_is_certain_and_not_where_it_is_most_in_doubt() -> None:
+    rough = reading("width", "200 ± 40 mm")
+    of = book(measured("m", rough, reading("height", "118 ± 1 mm")))
+    question = resolved(of, sizes={"width": length("190 mm"), "height": length("120 mm")})
+    found = deciding(place(of), question, judge(place(of), question).verdict)
+    assert found is not None
+    assert (found.need, found.sure_gap, found.best_gap) == ("height", -3 * MM, -1 * MM)
+
+
+@pytest.mark.parametrize(("depth", "decides"), [("208 mm", True), ("207.999 mm", False)])
+def test_what_asks_for_all_that_there_could_be_is_short(depth: str, *, decides: bool) -> None:
+    of = book(NINE)
+    question = resolved(of, sizes={"depth": length(depth)}, plugs="off")
+    assert (deciding(place(of), question, "does not") is not None) == decides
+
+
+def test_what_is_too_close_is_not_decided_where_nobody_measured() -> None:
+    shelf = tried(what="shelf", sizes={"height": "101 ± 1 mm"})
+    of = book(NINE, shelf)
+    question = resolved(of, sizes={"depth": length("203 mm"), "height": length("110 mm")}, plugs="off")
+    assert judge(place(of), question).verdict == "too close"
+    found = deciding(place(of), question, "too close")
+    assert found is not None
+    assert (found.need, found.sure_gap) == ("depth", -1 * MM)
 
 
 def test_what_is_too_close_is_decided_where_it_is_too_close() -> None:

@@ -111,7 +111,7 @@ def test_the_axes_still_open_are_those_that_bear_and_differ() -> None:
     car = vehicle(
         splits={
             "build": split("early", "late"),
-            "hand": split("left", "right"),
+            "hand": split("left", "right", bears_on={"subjects": ["room"]}),
             "audio": split("base", "upgraded", bears_on={"subjects": ["plug"]}),
         }
     )

@@ -43,6 +43,12 @@ def test_the_state_is_said_as_far_as_it_was_written_down() -> None:
     assert said.endswith("[base, late, ring and kit, one rib cut, loom behind]")
 
 
+def test_at_a_place_for_a_speaker_its_tabs_its_glass_and_its_gasket_are_said() -> None:
+    of = book(record("speakers", "slim", {"name": "Slim six", "speaker_kind": "coaxial", "nominal": "6 1/2 in"}))
+    note = tried(what="slim", plugs=None, loom=None, tabs="in", glass="down", gasket="none")
+    assert quote(of, note) == "Slim six: goes in [no mount, nothing cut, tabs in, glass down, gasket none]"
+
+
 def test_mounts_left_blank_are_said_to_be_blank() -> None:
     assert line(mounts=None, cut=None, loom=None).endswith("[mounts not said]")
 

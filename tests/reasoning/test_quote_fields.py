@@ -29,7 +29,10 @@ def said(content: dict[str, Any]) -> str:
         (AFTER, "times bench (took 25 min, first time)"),
         (SEEN, "pieces bezel, vent (fasteners clip (count 4))"),
         ({"form": "seen", "aerials": [{}]}, "aerials nothing"),
-        ({"form": "bench", "part": "box", "circuits": {"ground": "passes"}}, "part box; circuits ground: passes"),
+        (
+            {"form": "bench", "part": "box", "circuits": {"ground": "passes", "constant": "passes"}},
+            "part box; circuits ground: passes, constant: passes",
+        ),
     ],
 )
 def test_each_field_is_said_with_its_label_and_a_piece_by_the_first_thing_it_says(
@@ -55,3 +58,5 @@ def test_a_note_that_fills_in_very_much_is_cut_short_and_says_so() -> None:
     }
     assert said({"form": "seen", **many}).count("; ") == MOST
     assert said({"form": "seen", **many}).endswith("; and 2 more")
+    six = {name: many[name] for name in list(many)[:MOST]}
+    assert said({"form": "seen", **six}).endswith("; speakers counted 6; tell round vents")

@@ -3,6 +3,7 @@
 import pytest
 
 from bezelbook.reasoning.reread import number_reread, reading_reread
+from bezelbook.values.quantity import Quantity
 from tests.reasoning import making
 
 MM = 1_000_000
@@ -20,6 +21,20 @@ def test_an_odd_size_in_inches_is_so_many_millimetres_exactly() -> None:
     assert note.numbers == "read back"
 
 
+def test_a_plus_minus_beside_an_odd_size_was_meant_in_the_same_unit() -> None:
+    """6.5 in is 165.1 mm and 0.1 in is 2.54 mm (1 in = 25.4 mm exactly, international inch)."""
+    note = number_reread(making.tried(sizes={"depth": "6.5 ± 0.1 mm caliper"}), "in")
+    assert note.sizes is not None
+    assert note.sizes.depth == Quantity(
+        "length", 165_100_000, 2_540_000, "caliper", "6.5 ± 0.1 mm caliper, read as 165.1 mm (6 1/2 in)"
+    )
+
+
+def test_an_odd_reading_behind_others_leaves_them_as_they_are() -> None:
+    note = making.measured("m", *(making.reading("depth", reads) for reads in ("205 mm", "8 mm", "206 mm")))
+    assert [one.reads.base for one in number_reread(note, "in").readings] == [205 * MM, 203_200_000, 206 * MM]
+
+
 def test_an_odd_reading_among_others_is_read_in_inches() -> None:
     note = making.measured("m", making.reading("depth", "8 mm"), making.reading("depth", "205 mm"))
     read = number_reread(note, "in").readings
@@ -32,6 +47,11 @@ def test_an_odd_number_that_stands_is_read_back_as_typed() -> None:
     assert note.sizes is not None
     assert note.sizes.depth is not None
     assert note.sizes.depth.base == 6_500_000
+
+
+def test_an_odd_number_of_which_nobody_said_the_unit_waits_as_before() -> None:
+    note = making.tried(sizes={"depth": "6.5 mm"})
+    assert number_reread(note, None) == note
 
 
 @pytest.mark.parametrize("unit", [None, "mm", "in"])

@@ -167,16 +167,18 @@ def test_a_demand_with_clearance_asks_for_that_much_more() -> None:
 HOUSE = shop(clearances={"width": "1 mm", "height": "1 mm", "depth": "3 mm"})
 
 
-def with_readings(depth: str, *more: Record) -> Outlook:
+def with_readings(depth: str, *more: Record, **state: Any) -> Outlook:
     """A question about a body of this depth without a plug, where the opening is 150 ± 3 mm deep."""
     of = book(HOUSE, measured("m", reading("depth", "150 ± 3 mm")), *more)
-    asked = resolved(of, sizes={"depth": length(depth)}, plugs="off")
+    asked = resolved(of, sizes={"depth": length(depth)}, plugs="off", **state)
     return outlook(place(of).all_notes, asked.needs, asked.settings)
 
 
 def test_where_readings_carry_a_yes_the_house_clearance_is_left_over() -> None:
     assert with_readings("144 mm") == "always"
     assert with_readings("144.1 mm") == "open"
+    assert with_readings("144 mm", cut="one rib") == "always"
+    assert with_readings("144.1 mm", cut="one rib") == "open"
 
 
 def test_a_house_clearance_never_makes_a_no() -> None:
@@ -187,6 +189,7 @@ def test_a_house_clearance_never_makes_a_no() -> None:
 def test_where_a_yes_covers_it_no_clearance_is_asked_for() -> None:
     fitted = tried(what="shelf", sizes={"depth": "148 ± 1 mm"}, plugs="off")
     assert with_readings("147 mm", fitted) == "always"
+    assert with_readings("147 mm", fitted, cut="one rib") == "always"
     assert with_readings("147.1 mm", fitted) == "open"
 
 
@@ -197,6 +200,12 @@ def test_by_how_much_it_went_in_is_a_reading_and_asks_for_the_clearance() -> Non
 
 def test_what_asks_nothing_of_the_opening_is_not_said_to_fit() -> None:
     assert seen(unit(), tried(), sizes={"nose width": length("300 mm")}) == "open"
+
+
+def test_what_two_people_cut_and_did_not_say_need_not_be_the_same() -> None:
+    cut = {"cut": None, "where": ["left"]}
+    of = book(unit(), tried("a", to_spare="5 ± 1 mm", **cut), tried("b", to_spare="50 ± 1 mm", **cut))
+    assert place(of).all_notes.possible
 
 
 def test_what_is_assumed_counts_like_a_note() -> None:

@@ -4,6 +4,7 @@ import pytest
 
 from bezelbook.reasoning.said_sizes import SaidSizes, sizes_said
 from bezelbook.reasoning.vocabulary import folded_words
+from bezelbook.values.quantity import read_quantity
 
 MM = 1_000_000
 
@@ -78,6 +79,32 @@ def test_a_size_that_says_what_it_is_of_counts_before_one_that_does_not() -> Non
     assert found.took == ("7 inches was not read as a size",)
 
 
+def test_where_the_depth_is_said_no_other_number_is_a_rival_of_it() -> None:
+    found = said("165 mm deep, 7 inches or 8 inches")
+    assert (list(found.sizes), found.rivals) == (["depth"], ())
+    assert found.took == ("7 inches was not read as a size", "8 inches was not read as a size")
+
+
+def test_what_was_said_more_plainly_is_kept_beside_rivals() -> None:
+    assert said("178 wide, 165 mm or 170 mm") == SaidSizes(
+        {"width": read_quantity("178 mm", "length")}, ("178 read as mm",), ("165 mm", "170 mm")
+    )
+
+
+def test_a_number_that_cannot_be_read_is_no_rival() -> None:
+    found = said("0 mm or 165 mm")
+    assert ({need: size.base / MM for need, size in found.sizes.items()}, found.rivals) == ({"depth": 165}, ())
+    assert found.took == ("0 mm was not read as a size",)
+
+
+def test_sizes_said_together_of_which_one_cannot_be_read_are_left_out_together() -> None:
+    assert said("0 x 100 mm") == SaidSizes({}, ("0 x 100 mm was not read as a size",))
+
+
+def test_a_size_that_is_too_fine_says_so() -> None:
+    assert said("165.12345 mm").took == ("165.12345 mm was not read as a size: no size has more than 4 decimals",)
+
+
 def test_two_sizes_that_might_each_be_the_depth_are_left_to_the_person() -> None:
     assert said("165 mm or 170 mm").rivals == ("165 mm", "170 mm")
     assert said("165 mm or 165 mm").rivals == ()
@@ -93,6 +120,7 @@ def test_beside_a_thing_with_sizes_of_its_own_a_bare_number_says_nothing() -> No
     found = said("165", beside_unit=True)
     assert (dict(found.sizes), found.took) == ({}, ("165 was not read as a size",))
     assert lengths("165 mm deep", beside_unit=True) == {"depth": 165}
+    assert lengths("178 x 100 mm", beside_unit=True) == {"width": 178, "height": 100}
 
 
 @pytest.mark.parametrize("text", ["year 4", "2 din", "4 door", "5 doors", "1.5 din"])

@@ -24,6 +24,11 @@ def test_a_width_of_18_2_was_centimetres() -> None:
     assert typed(width="18.2 mm") == (("width", (("centimetres", 182 * MM),)),)
 
 
+def test_what_a_slip_may_have_meant_reaches_to_the_usual_limits_and_no_further() -> None:
+    assert typed(width="30 mm") == (("width", (("centimetres", 300 * MM),)),)
+    assert typed(width="30.1 mm") == (("width", ()),)
+
+
 def test_a_number_that_no_slip_explains_is_still_asked_about() -> None:
     assert typed(depth="500 mm") == (("depth", ()),)
 
@@ -50,6 +55,8 @@ PLACE_LIMITS = [
     ("width", 40, 300),
     ("height", 45, 200),
     ("cut-out", 30, 300),
+    ("cut-out long way", 30, 300),
+    ("cut-out short way", 30, 300),
     ("bolt circle", 70, 320),
 ]
 
@@ -109,6 +116,6 @@ def test_a_speaker_s_sizes_and_its_hole_have_limits_too() -> None:
     note = measured(
         "m", reading("cut-out", "14.3 mm"), reading("bolt circle", "156 mm"), reading("hole spacing", "1 mm")
     )
-    assert [(slip.field, slip.readings) for slip in slips(note)] == [
-        ("cut-out", (("inches", 363_220_000), ("centimetres", 143 * MM))[1:]),
+    assert [(slip.field, slip.path, slip.readings) for slip in slips(note)] == [
+        ("cut-out", ("readings", 0, "reads"), (("centimetres", 143 * MM),)),
     ]

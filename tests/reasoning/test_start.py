@@ -39,6 +39,13 @@ def test_nothing_agrees_with_what_cannot_be() -> None:
         assert list(Start(impossible).leaves()) == []
 
 
+def test_what_is_added_holds_beside_what_was_there_and_mends_nothing() -> None:
+    low = Either((Under("a", None, 3),))
+    assert not Start([Rise("a", None, 5)]).adding([low]).agrees([])
+    assert not Start([Rise("a", "b", 1), Rise("b", "a", 0)]).adding([low]).agrees([])
+    assert Start([Rise("b", None, 5)]).adding([low]).agrees([])
+
+
 @given(systems, systems)
 def test_bounds_may_be_added_one_lot_after_the_other(first: list[Constraint], more: list[Constraint]) -> None:
     assert Start(first).adding(more).agrees([]) == bool(solutions([*first, *more]))

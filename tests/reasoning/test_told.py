@@ -49,7 +49,9 @@ def test_a_question_is_worked_out_once_and_another_one_anew() -> None:
 def test_a_note_without_its_gap_is_the_same_note_each_time() -> None:
     told, one = Told(frame(BOOK)), standing(BOOK, "yes")
     assert told.without_gap(one) is told.without_gap(one) is one
-    gap = standing(book(unit(), tried("near", to_spare="3 mm", where=["left"])), "near")
+    of = book(unit(), *(tried(name, to_spare="3 mm", where=["left"]) for name in ("near", "far")))
+    gap, far = standing(of, "near"), standing(of, "far")
     bare = told.without_gap(gap)
     assert bare is told.without_gap(gap)
     assert (bare.has_gap, gap.has_gap) == (False, True)
+    assert [told.without_gap(note).note.id for note in (gap, far)] == ["near", "far"]

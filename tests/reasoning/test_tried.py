@@ -1,8 +1,10 @@
 """Which sizes several notes share, and which exits have to be tried out."""
 
 from bezelbook.kinds.record import Record
+from bezelbook.reasoning.needs import needs_of_unit
 from bezelbook.reasoning.tried import TriedThings
-from tests.reasoning.making import book, measured, place, reading, tried, unit
+from bezelbook.values.words import NINTHS
+from tests.reasoning.making import book, measured, place, reading, setting, tried, unit
 
 
 def things(*records: Record) -> TriedThings:
@@ -33,6 +35,28 @@ def test_an_exit_nobody_said_is_tried_out_where_it_matters_twice_and_once_to_a_n
     hidden = unit(plug_exit=None)
     no = tried("no", verdict="does not", reason="plug", sure="dry-fitted")
     assert list(things(hidden, tried("yes")).exits(None, None)) == [{}]
+    assert list(things(hidden, no).exits(None, None)) == [{}]
     ways = list(things(hidden, tried("yes"), no).exits(None, None))
     assert len(ways) == 9
     assert {way["head_unit:box"] for way in ways} >= {"centre", "upper-left"}
+
+
+def test_of_the_thing_asked_about_every_exit_is_tried_out_if_it_was_fitted_and_its_plugs_are_on() -> None:
+    hidden, other, said = unit(plug_exit=None), unit("other", plug_exit=None), unit("said")
+    of = book(hidden, other, said, tried("yes"), tried("known", what="said"))
+    found = things(hidden, other, said, tried("yes"), tried("known", what="said"))
+    box, new, known = (needs_of_unit(of, one) for one in (hidden, other, said))
+    assert list(found.exits(box, setting(of))) == [{"head_unit:box": ninth} for ninth in NINTHS]
+    unasked = [(box, setting(of, plugs_on=False)), (new, setting(of)), (known, setting(of)), (box, None)]
+    assert [list(found.exits(needs, way)) for needs, way in unasked] == [[{}]] * len(unasked)
+
+
+def test_where_too_many_things_went_in_no_exit_is_tried_out_for_them() -> None:
+    """Nine exits each: 81 ways for two things, 729 for three, and nobody waits for more than 600."""
+    hidden = [unit(f"box-{number}", plug_exit=None) for number in range(3)]
+    yeses = [tried(f"yes-{number}", what=f"box-{number}") for number in range(3)]
+    noes = [tried(f"no-{number}", what=f"box-{number}", verdict="does not") for number in range(3)]
+    assert things(*hidden, *yeses[:2]).tries_exits
+    assert not things(*hidden, *yeses).tries_exits
+    assert things(*hidden, *noes).tries_exits
+    assert things(*(unit(f"box-{number}") for number in range(3)), *yeses).tries_exits

@@ -12,6 +12,8 @@ from bezelbook.reasoning.unknowns import FACE, Missing, blank_ninths, unknowns
 from tests.reasoning.making import book, length, measured, mount, place, reading, resolved, roomy, tried, unit, vehicle
 
 DEEP = measured("deep", reading("depth", "205 ± 3 mm"))
+SEATS = {"bare": "none", "seated": ["kit"]}
+PLUG = Missing("how much its plug and bend need", "plug it in on the bench and rule it, 3 min", "the last 15 mm")
 TELLS = vehicle(
     splits={"build": {"values": {"early": {"tell": "Round vents."}, "late": {"tell": "Square vents."}, "last": {}}}}
 )
@@ -28,9 +30,12 @@ def test_where_everything_was_looked_at_nothing_is_missing() -> None:
 
 
 def test_an_open_build_says_how_to_tell_and_what_each_would_answer() -> None:
-    found = missing(TELLS, unit(), DEEP, roomy(), tried(splits={"build": "late"}))["the build is not known"]
-    assert found.look == "early: Round vents.; late: Square vents."
-    assert found.changes == "early: nobody has tried; late: goes in; last: nobody has tried"
+    found = missing(TELLS, unit(), DEEP, roomy(), tried(splits={"build": "late"}))
+    assert found["the build is not known"] == Missing(
+        "the build is not known",
+        "early: Round vents.; late: Square vents.",
+        "early: nobody has tried; late: goes in; last: nobody has tried",
+    )
 
 
 def test_a_build_that_nobody_can_tell_is_said_to_be_so() -> None:
@@ -46,19 +51,25 @@ def test_only_builds_that_the_question_leaves_open_are_named() -> None:
 
 def test_a_printed_size_asks_for_a_caliper() -> None:
     found = missing(unit(body_width="178 mm printed", body_depth="110 mm printed"), DEEP)
-    assert found["width, depth of box: printed only"].look == "caliper, 2 min on the bench"
+    assert list(found.values()) == [
+        Missing("width, depth of box: printed only", "caliper, 2 min on the bench", "whether it goes in at all")
+    ]
 
 
 def test_a_blank_size_asks_for_a_caliper_and_a_blank_nose_does_not() -> None:
-    found = missing(unit(body_width=None, body_height=None), DEEP)
-    assert "width, height of box: not looked" in found
-    assert not any("nose" in what for what in found)
+    found = missing(unit(body_width=None, body_height=None, plug_and_bend="32 mm printed"), DEEP)
+    assert list(found.values()) == [
+        Missing("plug of box: printed only", "caliper, 2 min on the bench", "whether it goes in at all"),
+        Missing("width, height of box: not looked", "caliper, 2 min on the bench", "whether it goes in at all"),
+        PLUG,
+    ]
 
 
 def test_an_unknown_plug_or_exit_is_asked_for() -> None:
-    found = missing(unit(plug_and_bend=None, plug_exit=None), DEEP)
-    assert {"how much its plug and bend need", "where its plug leaves"} <= set(found)
-    assert {"how much its plug and bend need", "where its plug leaves"} & set(missing(unit(), DEEP)) == set()
+    exit_ = Missing("where its plug leaves", "look at the back of it, 1 min", "which ninth has to be the deep one")
+    assert list(missing(unit(plug_and_bend=None, plug_exit=None), DEEP).values()) == [PLUG, exit_]
+    assert list(missing(unit(plug_exit=None), DEEP).values()) == [exit_]
+    assert missing(unit(), DEEP) == {}
 
 
 def test_a_size_that_was_not_asked_about_is_not_missing() -> None:
@@ -66,9 +77,9 @@ def test_a_size_that_was_not_asked_about_is_not_missing() -> None:
 
 
 def test_the_ninths_without_a_reading_are_named() -> None:
-    assert missing(unit())["the depth was never measured"].look == FACE
+    assert list(missing(unit()).values()) == [Missing("the depth was never measured", FACE, "how deep a thing may be")]
     found = missing(unit(), measured("m", reading("depth", "205 ± 3 mm", "left", "centre", "right")))
-    assert "depth not looked at: upper-left, upper, upper-right, lower-left, lower, lower-right" in found
+    assert list(found) == ["depth not looked at: upper-left, upper, upper-right, lower-left, lower, lower-right"]
 
 
 def test_only_ninths_behind_the_hole_have_to_be_looked_at() -> None:
@@ -126,7 +137,15 @@ def test_what_does_not_matter_to_a_no_or_a_yes_is_not_asked_about() -> None:
 def test_a_reading_that_cannot_be_compared_says_why() -> None:
     note = measured("m", reading("depth", "150 mm", datum=None), reading("width", "182 mm"))
     found = missing(unit(), note)
-    assert found["depth 150 mm in m does not say from which face it was measured"].look == FACE
+    said = "depth 150 mm in m does not say from which face it was measured"
+    assert found[said] == Missing(said, FACE, "whether that number can be used")
+
+
+def test_a_reading_from_a_kit_seat_counts_only_where_there_is_a_kit() -> None:
+    notes = [measured(name, reading("depth", "150 mm", datum="kit seat"), mounts=on) for name, on in SEATS.items()]
+    said = "depth 150 mm in bare was measured from the kit seat, not from the sub-dash face"
+    assert missing(unit(), mount(), *notes)[said] == Missing(said, FACE, "whether that number can be used")
+    assert not any("in seated" in what for what in missing(unit(), mount(), *notes))
 
 
 def test_the_blank_ninths_of_a_setting_are_those_with_an_open_end() -> None:

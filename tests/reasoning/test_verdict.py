@@ -140,6 +140,22 @@ def test_between_a_yes_and_a_no_it_goes_in_if_it_is_deep_enough() -> None:
     assert bare(fitted, refused, depth="150 mm") == "goes in if"
 
 
+def test_what_is_measured_and_exactly_enough_is_not_too_close() -> None:
+    tall = {"width": length("178 mm"), "depth": length("147 mm")}
+    assert verdict(DEEP, sizes=tall) == "nobody has tried"
+    assert verdict(DEEP, sizes=tall | {"depth": length("147.1 mm")}) == "too close"
+
+
+def test_where_one_build_rules_it_out_and_nobody_measured_the_other_it_is_not_too_close() -> None:
+    car = vehicle(splits={"build": split("early", "late")})
+    early = measured("early", reading("depth", "100 ± 3 mm"), splits={"build": "early"})
+    assert bare(car, early, depth="150 mm") == "nobody has tried"
+
+
+def test_a_reading_that_only_says_how_deep_it_is_at_most_makes_nothing_too_close() -> None:
+    assert bare(measured("deep", reading("depth", "150 ± 3 mm"), cut="one rib"), depth="140 mm") == "nobody has tried"
+
+
 def test_a_thing_of_unknown_size_is_not_too_close() -> None:
     assert verdict(unit(body_depth=None), DEEP) == "nobody has tried"
 

@@ -1,9 +1,11 @@
 """Typed words as the book has them, and the phrases that point at its records."""
 
+from typing import Any
+
 import pytest
 
 from bezelbook.reasoning.vocabulary import FILLERS, OPENINGS, Phrase, folded_words, vocabulary
-from tests.reasoning.making import CAR, HOLE, book, mount, unit, vehicle
+from tests.reasoning.making import CAR, HOLE, book, mount, record, unit, vehicle
 
 
 @pytest.mark.parametrize(
@@ -70,6 +72,40 @@ def test_places_and_split_values_belong_to_their_vehicle() -> None:
         ("dash centre", "radio hole", "radio"), (HOLE, CAR)
     )
     assert found["facelift"] == Phrase(("facelift",), "split", "late", CAR, "build")
+
+
+def test_what_has_no_name_is_known_by_its_file_name_alone() -> None:
+    nameless = {HOLE: {"kind": "plain opening", "side": "centre"}}
+    assert vocabulary(book(vehicle(places=nameless, splits={"build": {"values": {"early": {}}}}))) == (
+        Phrase(("cargo", "van", "gen", "1"), "vehicle", CAR),
+        Phrase(("cargo", "van", "1"), "vehicle", CAR),
+        Phrase(("small", "van", "1"), "vehicle", CAR),
+        Phrase(("dash", "centre"), "place", HOLE, CAR),
+        Phrase(("small", "van"), "vehicle", CAR),
+        Phrase(("early",), "split", "early", CAR, "build"),
+    )
+
+
+def speaker(name: str, called: str, **more: Any) -> Any:
+    return record("speakers", name, {"name": called, "speaker_kind": "coaxial", "nominal": "6 1/2 in"} | more)
+
+
+def test_a_speaker_is_named_with_its_number_words_as_digits_too() -> None:
+    shelf = speaker("shallow", "Shallow six and a half", also=["six by nine"]), speaker("deep", "Deep one")
+    found = {" ".join(one.words): one.id for one in vocabulary(book(*shelf)) if one.points == "speaker"}
+    assert found == {
+        "shallow six and a half": "shallow",
+        "shallow 6.5": "shallow",
+        "six by nine": "shallow",
+        "shallow": "shallow",
+        "deep one": "deep",
+        "deep": "deep",
+    }
+
+
+def test_a_nickname_comes_before_number_words_as_digits() -> None:
+    shelf = speaker("a", "Flat one", also=["slim 6.5"]), speaker("b", "Slim six and a half")
+    assert [one.id for one in vocabulary(book(*shelf)) if one.words == ("slim", "6.5")] == ["a"]
 
 
 def test_longer_phrases_come_first_and_none_is_empty() -> None:

@@ -6,7 +6,9 @@ import pytest
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import vocabulary
+from bezelbook.reasoning.wiring_asked.question import WiringQuestion
 from bezelbook.reasoning.words import Choice, Reading, read_words
 from tests.reasoning.making import book, mount, record, unit
 
@@ -24,6 +26,7 @@ def car(name: str, called: str, generation: int = 2, **places: Any) -> Any:
     return record("vehicles", name, content | {"splits": SPLITS, "places": places})
 
 
+NAMELESS = {"dash-centre": "plain opening", "dash-low": "pocket", "front-door": "door lower"}
 HATCH = car("hatch-2", "compact hatch", radio=RADIO, door=DOOR)
 VAN = car("van-1", "cargo van", 1, radio=RADIO, bay=BAY)
 BOOK = book(
@@ -60,6 +63,10 @@ def test_a_depth_is_enough_of_a_thing() -> None:
 
 def test_the_reading_of_a_bare_number_is_told() -> None:
     assert read("165 in compact hatch").took == ("165 read as mm",)
+    assert read("178 wide compact hatch").took == ("178 read as mm",)
+    found = read("165 slim double compact hatch")
+    assert found.question is not None
+    assert (dict(found.question.sizes), found.took) == ({}, ("165 was not read as a size",))
 
 
 def test_a_thing_may_have_another_size() -> None:
@@ -70,6 +77,13 @@ def test_a_thing_may_have_another_size() -> None:
 def test_the_year_and_the_mounts_are_taken_from_the_words() -> None:
     found = question("slim double flush kit compact hatch year 4")
     assert (found.year, found.mounts) == (4, ("flush",))
+
+
+@pytest.mark.parametrize("year", [1, 5])
+def test_the_first_and_the_last_model_year_are_years(year: int) -> None:
+    found = read(f"slim double compact hatch year {year}")
+    assert found.question is not None
+    assert (found.question.year, found.took) == (year, ())
 
 
 def test_a_year_that_never_was_is_left_out_and_told() -> None:
@@ -108,6 +122,44 @@ def test_a_generation_is_no_size_and_a_size_is_no_generation() -> None:
     assert question("hatch 6 1/2 in").sizes["depth"].base == 165_100_000
 
 
+@pytest.mark.parametrize(
+    ("words", "depth"),
+    [
+        ("165 mm deep in the compact 2 in the dash", 165_000_000),
+        ("compact 2 165 mm", 165_000_000),
+        ("compact 7 in", 177_800_000),
+        ("compact 2 1/2 in deep", 63_500_000),
+        ("compact 10", 100_000_000),
+    ],
+)
+def test_a_number_behind_a_vehicle_is_its_generation_unless_it_goes_on_as_a_size(words: str, depth: int) -> None:
+    found = question(words)
+    assert (found.vehicle, {need: size.base for need, size in found.sizes.items()}) == ("hatch-2", {"depth": depth})
+
+
+def test_a_generation_that_was_taken_is_not_told_as_a_size_left_out() -> None:
+    assert read("165 mm deep in the compact 2 in the dash").took == ()
+
+
+def test_what_was_left_out_of_words_about_a_speaker_is_told() -> None:
+    found = read("165 mm deep in the front door of the compact hatch, year 9")
+    assert isinstance(found.read, SpeakerQuestion)
+    assert found.took == ("year 9 was left out: the compact hatch ran 5 model years",)
+
+
+def test_a_number_that_says_nothing_beside_a_thing_does_not_hide_that_wiring_is_asked_about() -> None:
+    assert isinstance(read("which harness for slim double 165, compact hatch").read, WiringQuestion)
+    assert isinstance(read("which harness for 165 mm, compact hatch").read, Question)
+
+
+def test_a_small_number_behind_a_vehicle_is_a_generation_even_where_there_is_none() -> None:
+    assert asked("compact 3 165 mm").ask == "Which vehicle?"
+
+
+def test_a_vehicle_named_with_its_number_is_meant_whatever_else_is_said_of_generations() -> None:
+    assert question("slim double hatch 2 gen 1").vehicle == "hatch-2"
+
+
 def test_where_no_vehicle_is_named_every_vehicle_is_offered() -> None:
     assert asked("slim double").options == (
         ("compact hatch", "hatch 2"),
@@ -118,6 +170,22 @@ def test_where_no_vehicle_is_named_every_vehicle_is_offered() -> None:
 
 def test_where_several_places_are_possible_they_are_offered_by_name() -> None:
     assert asked("slim double cargo van") == Choice("Which place?", (("radio hole", "radio"), ("left bay", "bay")))
+    assert read("slim double cargo van").question is None
+
+
+def test_a_place_is_not_found_by_what_another_vehicle_calls_its_own() -> None:
+    other = car("truck-1", "pickup truck", 1, bay=BAY | {"name": "hidden shelf"})
+    of = book(VAN, other, unit("slim", name="slim double"))
+    assert asked("slim double cargo van hidden", of).ask == "Which place?"
+
+
+def test_places_without_a_name_are_called_as_their_files_are() -> None:
+    nameless = {id_: {"kind": kind, "side": "left"} for id_, kind in NAMELESS.items()}
+    of = book(car("truck-1", "pickup truck", 1, **nameless), unit("slim", name="slim double"))
+    assert asked("slim double pickup truck front door", of) == Choice(
+        "front door is no opening that takes a box. Which place?",
+        (("dash centre", "dash centre"), ("dash low", "dash low")),
+    )
 
 
 @pytest.mark.parametrize(
@@ -163,9 +231,9 @@ def test_what_is_asked_still_tells_what_was_taken() -> None:
 def test_a_name_of_two_mounts_has_to_be_made_plain() -> None:
     kits = [mount("a", name="kit A", also=["the kit"]), mount("b", name="kit B", also=["the kit"])]
     of = book(HATCH, unit("slim", name="slim double"), *kits)
-    assert asked("slim double compact hatch with the kit", of) == Choice(
-        "Which mount?", (("kit A", "a"), ("kit B", "b"))
-    )
+    found = read("slim double compact hatch with the kit 165", of)
+    assert found.read == Choice("Which mount?", (("kit A", "a"), ("kit B", "b")))
+    assert found.took == ("165 was not read as a size",)
 
 
 def test_several_mounts_are_in_the_order_of_the_words() -> None:

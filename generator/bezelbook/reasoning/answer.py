@@ -8,7 +8,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.agreement.beside_answer import apart_unknowns
 from bezelbook.reasoning.cells import frame_of
 from bezelbook.reasoning.conditions import Condition
-from bezelbook.reasoning.evidence import UNCUT, Beside, Standing, evidence_at
+from bezelbook.reasoning.evidence import Beside, Standing, evidence_at
 from bezelbook.reasoning.number import Spot, deciding, room_words
 from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNumber
@@ -157,10 +157,10 @@ def _for_words(place: Place, question: Question, resolved: Asked) -> str:
     place_name = (where.name if where else None) or question.place.replace("-", " ")
     state = [
         f"with {mounts}",
-        "nothing cut" if resolved.cut == UNCUT else f"{resolved.cut} cut",
+        f"{resolved.cut} cut",
         f"loom {resolved.loom}",
+        "plugs on" if resolved.plugs_on else "plugs off",
     ]
-    state += ["plugs on"] if resolved.plugs_on else ["plugs off"]
     return f"{resolved.needs.name} in the {place_name} of a {vehicle.name}, {', '.join([*builds, *state])}"
 
 

@@ -48,7 +48,7 @@ def claim(
     varying: frozenset[str],
     exits: Mapping[str, Ninth] = NO_EXITS,
     *,
-    split: bool = False,
+    split: bool,
 ) -> tuple[Constraint, ...]:
     """The bounds that a standing note sets; none when it says nothing that could be compared.
 

@@ -58,7 +58,7 @@ def _builds(place: Place, question: Asked) -> Iterator[Condition]:
 
 
 def _mountings(place: Place, question: Asked) -> Iterator[Condition]:
-    for stack in question.stacks if len(question.stacks) > 1 else ():
+    for stack in question.stacks:
         narrowed = question.narrowed(stacks=(stack,))
         if always(place, narrowed):
             yield Condition(f"it is fitted with {stack.words}", "choose the mount", narrowed=narrowed)
@@ -74,13 +74,13 @@ def _printed(place: Place, question: Asked) -> Iterator[Condition]:
 
 
 def _plug(place: Place, question: Asked) -> Iterator[Condition]:
-    needs = question.needs
-    if "plug" not in needs.asked or needs.plug_over_body.high is not None or needs.spans["depth"].high is None:
+    needs, body = question.needs, question.needs.spans["depth"].high
+    if "plug" not in needs.asked or needs.plug_over_body.high is not None or body is None:
         return
     spans = dict(needs.spans) | {"plug": needs.spans["depth"]}
     unplugged = question.narrowed(needs=replace(needs, key=f"{needs.key} without plug", spans=spans))
     if always(place, unplugged):
-        room = _plug_room(place, unplugged)
+        room = _plug_room(place, unplugged, body)
         least = min(room.values())
         tight = [ninth for ninth in NINTHS if room.get(ninth) == least]
         roomier = max(room.values())
@@ -90,57 +90,58 @@ def _plug(place: Place, question: Asked) -> Iterator[Condition]:
         yield Condition(words, "plug it in on the bench and rule it, 3 min", narrowed=unplugged)
 
 
-def _plug_room(place: Place, question: Asked) -> dict[str, int]:
-    """The nanometres left behind the body at each ninth where the plug may leave."""
+def _plug_room(place: Place, question: Asked, body: int) -> dict[str, int]:
+    """The nanometres left behind a body so deep at each ninth where the plug may leave."""
     room: dict[str, int] = {}
     for rooms in place.accounts:
         for setting in question.settings:
             _, plug = demands(rooms.frame, question.needs, setting)
             for demand, found in zip(plug, room_spans(rooms, setting, plug), strict=True):
-                left = found.least - (question.needs.spans["depth"].high or 0) - clearance(rooms.frame, "plug")
+                left = found.least - body - clearance(rooms.frame, "plug")
                 room[str(demand.ninth)] = min(left, room.get(str(demand.ninth), left))
     return room
 
 
 def _unmeasured(place: Place, question: Asked, *, deep: bool) -> Iterator[Condition]:
     """All ninths that nobody measured count as one thing; so do the width and height of the hole."""
-    open_demands = [
-        demand
+    wanted = {
+        demand: enough
         for rooms in place.accounts
         for setting in question.settings
-        for demand in _unknown_room(rooms, question.needs, setting, deep=deep)
-    ]
-    wanted = {demand: _wanted(place, question.needs, demand) for demand in open_demands}
-    assumed = [Rise(demand.cell, None, exactly(room)) for demand, room in wanted.items() if room is not None]
-    if not assumed or None in wanted.values() or not _always_assuming(place, question, assumed):
+        for demand, enough in _unknown_room(rooms, question.needs, setting, deep=deep)
+    }
+    assumed = [Rise(demand.cell, None, exactly(enough - demand.shift)) for demand, enough in wanted.items()]
+    if not assumed or not _always_assuming(place, question, assumed):
         return
     if deep:
-        deepest = max(room + demand.shift for demand, room in wanted.items() if room is not None)
         ninths = [ninth for ninth in NINTHS if any(demand.ninth == ninth for demand in wanted)]
-        words = f"it is at least {show_length(deepest)} deep{_at(ninths)}"
-        yield Condition(words, "depth gauge from the sub-dash face, 2 min with the hole open")
+        words = f"it is at least {show_length(max(wanted.values()))} deep{_at(ninths)}"
+        yield Condition(words, f"depth gauge from {_faces(question)}, 2 min with the hole open")
     else:
-        sizes = sorted(
-            {f"{demand.need} at least {show_length(room)}" for demand, room in wanted.items() if room is not None}
-        )
+        sizes = sorted({f"{demand.need} at least {show_length(enough)}" for demand, enough in wanted.items()})
         yield Condition(
             f"the opening is clear for it: {', '.join(sizes)}", "caliper at three points, 2 min with the hole open"
         )
 
 
-def _unknown_room(rooms: Rooms, needs: Needs, setting: Setting, *, deep: bool) -> Iterator[Demand]:
-    """The demands that nothing so far meets or refuses, and that no reading bears on."""
+def _unknown_room(rooms: Rooms, needs: Needs, setting: Setting, *, deep: bool) -> Iterator[tuple[Demand, int]]:
+    """The demands of a known size that nothing so far meets or refuses, with the room that is certainly enough.
+
+    That room is seen from where the thing sits.
+    """
     sure, plug = demands(rooms.frame, needs, setting)
     wanted = [demand for demand in sure + plug if (demand.ninth is not None) == deep]
     for demand, room in zip(wanted, room_spans(rooms, setting, wanted), strict=True):
         high = needs.spans[demand.need].high
-        if room.most is None and (high is None or room.least < high + clearance(rooms.frame, demand.need)):
-            yield demand
+        enough = None if high is None else high + clearance(rooms.frame, demand.need)
+        if enough is not None and room.most is None and room.least < enough:
+            yield demand, enough
 
 
-def _wanted(place: Place, needs: Needs, demand: Demand) -> int | None:
-    high = needs.spans[demand.need].high
-    return None if high is None else high - demand.shift + clearance(place.frame, demand.need)
+def _faces(question: Asked) -> str:
+    """From where a depth is measured that a thing has with these mounts."""
+    seats = {"the kit seat" if stack.key else "the sub-dash face" for stack in question.stacks}
+    return listed(sorted(seats), "or")
 
 
 def _always_assuming(place: Place, question: Asked, assumed: list[Rise]) -> bool:

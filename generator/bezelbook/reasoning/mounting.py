@@ -77,7 +77,7 @@ def _mounted(stack: Stack, mount: Mount, house: int) -> Stack:
 def offset_of(mount: Mount, house: int) -> Span:
     """How far a mount holds a part out, in nanometres; `house` is the ± of a caliper on the bench."""
     if mount.proud is not None:
-        return NOTHING if mount.proud.typed == "flush" else span_of_mount(mount.proud, house)
+        return span_of_mount(mount.proud, house)
     return UNKNOWN if mount.thickness is None else span_of_mount(mount.thickness, house)
 
 

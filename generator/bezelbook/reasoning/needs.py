@@ -91,7 +91,7 @@ def needs_of_sizes(sizes: Mapping[Need, Quantity], exit_: Ninth | None, like: Ne
     """
     base = dict(like.spans) if like else dict.fromkeys(NEEDS, BLANK)
     behind = like.behind if like else NOTHING
-    spans = base | {need: span_of(size, None) for need, size in sizes.items() if need != "plug"}
+    spans = base | {need: span_of(size, None) for need, size in sizes.items()}
     if "depth" in sizes:
         spans["depth"] = spans["depth"].plus(behind)
     over_body = like.plug_over_body if like else BLANK

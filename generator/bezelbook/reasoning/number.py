@@ -66,8 +66,8 @@ def deciding(place: Place, question: Asked, verdict: AnswerVerdict) -> Spot | No
     """The spot that decides: the one furthest short for a no, otherwise the tightest one that was bounded."""
     found = list(spots(place, question))
     if verdict == "does not":
-        short = [spot for spot in found if spot.best_gap is not None and spot.best_gap <= 0]
-        return min(short, key=lambda spot: spot.best_gap or 0, default=None)
+        short = {spot: gap for spot in found if (gap := spot.best_gap) is not None and gap <= 0}
+        return min(short, key=short.__getitem__, default=None)
     bounded = [spot for spot in found if spot.room.least > 0]
     if verdict == "too close":
         bounded = [spot for spot in bounded if spot.room.most is not None]

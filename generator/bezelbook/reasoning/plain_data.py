@@ -128,7 +128,7 @@ def near(word: str, known: tuple[str, ...]) -> str:
     """What to try instead of a word: the nearest known one, else the first of them."""
     if not known:
         return "There is none to name yet"
-    close = get_close_matches(word[:LONGEST], known, n=1)
+    close = get_close_matches(word[:LONGEST], known)
     return f'Did you mean "{close[0]}"?' if close else f"One of: {', '.join(known[:MOST])}{' …' * (len(known) > MOST)}"
 
 

@@ -39,7 +39,7 @@ def reading_reread(reading: RoomReading, measured_to: MeasuredTo | None, house: 
 
 
 def _in_inches(size: Quantity) -> Quantity:
-    return _times(size, 254, 10, size.give)
+    return _times(size, 254, 10, None if size.give is None else size.give * 254 // 10)
 
 
 def _times(size: Quantity, by: int, over: int, give: int | None) -> Quantity:

@@ -241,7 +241,7 @@ def with_clearance(frame: Frame, demand: Demand) -> Demand:
 def clearance(frame: Frame, need: Need) -> int:
     """The house clearance for a need, in nanometres; a nose needs none of its own beyond the height's."""
     house = frame.book.shop.clearances
-    by_need = {"width": house.width, "height": house.height, "depth": house.depth, "plug": house.depth}
+    by_need = {"width": house.width, "depth": house.depth, "plug": house.depth}
     return by_need.get(need, house.height).base
 
 

@@ -69,7 +69,7 @@ def sizes_said(left: Sequence[str | None], *, beside_unit: bool) -> SaidSizes:
     for one in (one for one in said if one.labelled):
         found.read(one)
     bare = [one for one in said if not one.labelled]
-    readable = list(dict.fromkeys(one.words for one in bare if _readable(one)))
+    readable = list(dict.fromkeys(one.words for one in bare if _taken(one)[0]))
     open_depth = not beside_unit and "depth" not in found.sizes
     if open_depth and len(readable) > 1:
         return SaidSizes(found.sizes, tuple(found.took), tuple(readable))
@@ -86,10 +86,7 @@ class _Reader:
 
     def read(self, one: _Said) -> None:
         """Take sizes that can be read and are not said already; tell of any others."""
-        try:
-            sizes, told = _read(one.parts)
-        except Wrong:
-            sizes, told = {}, ()
+        sizes, told = _taken(one)
         if not sizes or any(self.sizes.get(need, size) != size for need, size in sizes.items()):
             self.leave(one)
         else:
@@ -116,15 +113,16 @@ def _said(text: str) -> Iterator[_Said]:
         if len(parts) > 1:
             yield _Said(dict(zip(WIDTH_FIRST, parts, strict=False)), labelled=True)
         else:
-            yield _Said({NEED_WORDS.get(word or "", "depth"): parts[0]}, labelled=bool(word))
+            yield _Said({NEED_WORDS[word] if word else "depth": parts[0]}, labelled=bool(word))
 
 
-def _readable(one: _Said) -> bool:
+def _taken(one: _Said) -> tuple[dict[Need, Quantity], tuple[str, ...]]:
+    """What these are read as; no sizes where they cannot be, or where one is of no size at all."""
     try:
-        _read(one.parts)
+        sizes, told = _read(one.parts)
     except Wrong:
-        return False
-    return True
+        return {}, ()
+    return (sizes, told) if all(size.base for size in sizes.values()) else ({}, ())
 
 
 def _read(parts: Mapping[Need, str]) -> tuple[dict[Need, Quantity], tuple[str, ...]]:
@@ -143,15 +141,11 @@ def _read(parts: Mapping[Need, str]) -> tuple[dict[Need, Quantity], tuple[str, .
 
 
 def _quantities(parts: Mapping[Need, str], unit: str) -> dict[Need, Quantity]:
-    """Raises Wrong when a part cannot be read, or is of no size at all."""
-    sizes = {
+    """Raises Wrong when a part cannot be read."""
+    return {
         need: read_quantity(part if re.search(UNIT, part) else f"{part} {unit}", "length")
         for need, part in parts.items()
     }
-    nothing = [size.typed for size in sizes.values() if not size.base]
-    if nothing:
-        raise Wrong(f"{nothing[0]} is no size", "Say how large it is")
-    return sizes
 
 
 def _usual(parts: Mapping[Need, str], unit: str) -> bool:

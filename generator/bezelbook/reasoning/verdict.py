@@ -69,9 +69,9 @@ def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:
     measured = room_spans(rooms.measured(), setting, wanted)
     for demand, reading, room in zip(wanted, measured, room_spans(rooms, setting, wanted), strict=True):
         need = question.needs.spans[demand.need]
-        if reading.most is None or reading.least <= demand.shift or need.high is None or need.low is None:
+        if reading.most is None or room.most is None or need.low is None or need.high is None:
             continue
         tight = need.high + clearance(rooms.frame, demand.need) > room.least
-        if tight and (room.most is None or need.low < room.most):
+        if tight and need.low < room.most and reading.least > demand.shift:
             return True
     return False

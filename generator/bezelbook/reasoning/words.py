@@ -150,8 +150,7 @@ def _place(vehicle: Vehicle, phrases: tuple[Phrase, ...], found: Found) -> str |
 def _mounts(book: KnowledgeBase, found: Found) -> tuple[str, ...] | Choice | None:
     """The mounts that were named, in the order of the words; a name that two of them share has to be made plain."""
     said = tuple(mounts_named(found))
-    shared = next((ids for ids in said if len(ids) > 1), ())
-    if shared:
+    for shared in (ids for ids in said if len(ids) > 1):
         return Choice("Which mount?", tuple((book.mounts[id_].name, spoken(id_)) for id_ in shared))
     return tuple(dict.fromkeys(ids[0] for ids in said)) or None
 
