@@ -74,6 +74,7 @@ def test_what_is_wrong_here_is_no_candidate() -> None:
 def test_a_box_is_true_where_it_reads_the_bus_and_needs_what_makes_for_it() -> None:
     box = module(outputs={"reverse": {"most": "500 mA"}, "speed": {}}, needs_adapter=["plug-in"])
     found = piece(box)
+    assert found.name == "module/box"
     assert found.gives == {"reverse": Output(500_000, true=True), "speed": Output(None, true=True)}
     assert found.requires == {PLUG_IN}
     plain = module(needs=["constant"], outputs={"reverse": {}})

@@ -28,6 +28,7 @@ def test_a_car_that_may_have_been_another_build_is_named_and_proves_nothing() ->
 
 def test_a_radio_that_did_not_go_in_proves_no_wiring() -> None:
     assert used(tried("one", adapters=["plug-in"], verdict="does not", reason="depth")) == Used(None, (), (), ())
+    assert used(tried("one", adapters=["plug-in"], verdict="not tried", reason="circuit")).sure is None
     failed = tried("one", adapters=["plug-in"], verdict="does not", reason="circuit")
     assert used(failed) == Used(None, (), ("one",), ())
 

@@ -89,6 +89,14 @@ def test_a_lead_that_goes_by_its_plug_is_nothing_where_that_plug_is_not() -> Non
 
 def test_its_ends_for_the_car_are_those_shaped_like_a_radio() -> None:
     assert ends_for_car(tee()) == ("square",)
+    ends = {
+        "a": {"connector": "square", "side": "unit side"},
+        "b": {"connector": "round", "side": "vehicle side"},
+        "c": {"side": "unit side"},
+        "d": {"connector": "flat", "side": "unit side"},
+        "e": {"connector": "square", "side": "unit side"},
+    }
+    assert ends_for_car(tee(ends=ends)) == ("square", "flat")
 
 
 def test_where_every_build_is_alike_there_is_nothing_to_tell() -> None:

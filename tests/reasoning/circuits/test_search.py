@@ -89,3 +89,28 @@ def test_a_radio_that_stays_keeps_what_goes_through() -> None:
     needs = [Need("left front +", "from radio"), Need("left front +", "to car"), Need("constant", "through")]
     found, outcome = best_chain(site, needs, [tee])
     assert (found, outcome.cost[:2]) == (("tee",), (0, 0))
+
+
+CUT = {"left front +": (Link(A, ("c", "a")), Link(B, ("c", "b")))}
+
+
+def test_a_half_that_comes_from_the_radio_alone_is_worth_a_piece() -> None:
+    site = Site((SQUARE,), radio=Half("square", "unit side"))
+    half = Piece(
+        "half",
+        {"a": Half("square", "unit side"), "b": SQUARE},
+        frozenset("c"),
+        {"left front +": CUT["left front +"][1:]},
+    )
+    half = Piece("half", half.plugs, half.leads, half.links, sees={"a": {"left front +": "known"}})
+    assert names(site, [Need("left front +", "from radio")], half) == ("half",)
+
+
+def test_what_can_be_done_without_is_fed_where_something_that_must_be_is_not() -> None:
+    needs = [Need("ground"), Need("constant", must=False)]
+    assert names(SITE, needs, lead("one", "constant")) == ("one",)
+
+
+def test_a_piece_that_wants_another_which_nobody_has_is_left_out() -> None:
+    needy = lead("needy", "constant", requires=frozenset({"gone"}))
+    assert names(SITE, [Need("constant")], needy, lead("plain", "constant")) == ("plain",)

@@ -68,7 +68,7 @@ def _answer(one: Chain) -> PlainBuild:
 
 def _lent(plugs: Plugs) -> list[str]:
     """What sister platforms are known to have, which is hearsay here."""
-    words = listed([plug.words for plug in plugs.plugs], "or") if plugs.plugs else ""
+    words = listed([plug.words for plug in plugs.plugs], "or")
     return [f"a sister platform has {words}; told, and no more than that"] if words else []
 
 

@@ -54,7 +54,7 @@ def plugs_of(car: Car) -> list[PlainPlug]:
 def _alikes(car: Car, plug: Plug) -> list[str]:
     found = look_alikes(car.book, plug.connector) if plug.connector else ()
     names = ((car.book.connectors[one.connector].name, one.difference) for one in found)
-    return [f"{name}: {(difference or NO_LOOK).rstrip('.')}" for name, difference in names]
+    return [f"{name}: {(difference or NO_LOOK).removesuffix('.')}" for name, difference in names]
 
 
 def missing_of(unknown: Iterable[Missing]) -> list[PlainMissing]:
