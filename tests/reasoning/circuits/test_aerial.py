@@ -31,6 +31,7 @@ def test_an_aerial_seen_anywhere_in_the_car_has_its_plug() -> None:
 
 def test_the_lead_that_takes_it_ends_in_another_plug() -> None:
     one = found(aerial(), lead(), lead("second"))
+    assert one.aerial == AerialSeen("coded", "The coded", "there", ("one",), sure=True)
     assert ([adapter.id for adapter in one.adapters], one.ends_in, one.unknown) == (["lead"], "old", ())
 
 

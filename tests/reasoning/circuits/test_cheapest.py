@@ -69,3 +69,7 @@ def test_a_set_that_can_no_longer_be_the_best_is_not_weighed() -> None:
 
     assert cheapest_set(items.values(), Wanted(("s",), (("t",),)), cost) == Found(("a",), (0, 1))
     assert weighed == [(), ("c",), ("b",), ("a",)]
+    weighed.clear()
+    items |= {name: Item(name, 1, ((("s",), ("u",)),)) for name in "bc"}
+    assert cheapest_set(items.values(), Wanted(("s",), (("t",),)), cost) == Found(("a",), (0, 1))
+    assert weighed == [(), ("a",)], "without it nothing reaches the goal"

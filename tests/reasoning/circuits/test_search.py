@@ -91,19 +91,13 @@ def test_a_radio_that_stays_keeps_what_goes_through() -> None:
     assert (found, outcome.cost[:2]) == (("tee",), (0, 0))
 
 
-CUT = {"left front +": (Link(A, ("c", "a")), Link(B, ("c", "b")))}
-
-
 def test_a_half_that_comes_from_the_radio_alone_is_worth_a_piece() -> None:
     site = Site((SQUARE,), radio=Half("square", "unit side"))
-    half = Piece(
-        "half",
-        {"a": Half("square", "unit side"), "b": SQUARE},
-        frozenset("c"),
-        {"left front +": CUT["left front +"][1:]},
-    )
-    half = Piece("half", half.plugs, half.leads, half.links, sees={"a": {"left front +": "known"}})
+    out = {"left front +": (Link(B, ("c", "b")),), "constant": (Link(A, B),)}
+    plugs = {"a": Half("square", "unit side"), "b": SQUARE}
+    half = Piece("half", plugs, frozenset("c"), out, sees={"a": {"left front +": "known", "constant": "known"}})
     assert names(site, [Need("left front +", "from radio")], half) == ("half",)
+    assert names(site, [Need("left front +", "from radio"), Need("constant", "through")], half) == ("half",)
 
 
 def test_what_can_be_done_without_is_fed_where_something_that_must_be_is_not() -> None:
