@@ -50,6 +50,10 @@ def test_what_to_look_at_depends_on_what_was_seen() -> None:
 
 
 def test_the_package_is_told_from_the_seat_where_there_is_one() -> None:
+    only_door = {"values": {"few": {"tell": "Three grilles."}, "many": {}}, "bears_on": {"places": [DOOR]}}
+    look = amplifier_look(car(vehicle(splits={"audio": only_door}), audio="base"))
+    assert look is not None
+    assert look.look == "look under the seats and behind the linings, 5 min", "that bears on the door alone"
     build = {"build": {"values": {"late": {}}, "bears_on": {"subjects": ["plug"]}}}
     look = amplifier_look(car(vehicle(splits=build), audio="base"))
     assert look is not None

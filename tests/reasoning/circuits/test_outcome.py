@@ -112,6 +112,21 @@ def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
     assert feed(CAR, Need("accessory"), said, box({"accessory": Output()})) == Feed("known", ("box", ""))
 
 
+def test_a_turn_on_that_a_piece_makes_is_never_joined_to_that_of_the_radio() -> None:
+    plain = lead("lead", "amplifier turn-on")
+    assert feed(CAR, Need("amplifier turn-on"), plain) == Feed("known", ("lead", "b"))
+    maker = lead("lead", "amplifier turn-on", makes={"amplifier turn-on": (B,)})
+    assert feed(CAR, Need("amplifier turn-on"), maker) == Feed("not there")
+
+
+def test_of_two_plugs_of_the_car_on_one_lead_the_better_known_counts() -> None:
+    both = Site((SQUARE, ROUND))
+    plugs = {"a": Half("square", "unit side"), "b": Half("round", "unit side")}
+    sees: dict[str, dict[Circuit, State]] = {"a": {"left front +": "argued over"}, "b": {"left front +": "said"}}
+    piece = Piece("join", plugs, frozenset("c"), {"left front +": (Link(A, C), Link(B, C))}, sees=sees)
+    assert feed(both, Need("left front +"), piece) == Feed("said", ("join", "c"))
+
+
 def test_what_nobody_traced_is_not_joined() -> None:
     piece = lead("lead", "constant", links={"constant": (Link(A, B, sure=False),)})
     assert feed(CAR, Need("constant"), piece) == Feed("not looked")

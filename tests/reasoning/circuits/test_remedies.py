@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee, tried
+from tests.reasoning.circuits.a_car import SPEAKERS, chained, every_cavity, module, plug_in, seen, tee, tried
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -32,6 +32,9 @@ def test_accessory_comes_from_a_box_with_its_limit_or_from_the_fuse_box_with_a_r
 def test_an_amplifier_may_wake_from_the_signal() -> None:
     found = lack(tee("tee", ways={"accessory": "not there"}), job="keep it and amplify")
     assert found.remedies[-1] == "an amplifier that wakes from the signal"
+    taps = tee("tee", cut=(), ways=dict.fromkeys(SPEAKERS[4:], "tapped") | {"accessory": "not there"})
+    assert lack(taps, job="add a sub").remedies == found.remedies
+    assert lack(BARE).remedies == found.remedies[:-1]
 
 
 @pytest.mark.parametrize("circuit", ["park brake", "speed", "reverse"])

@@ -36,6 +36,8 @@ def test_made_for_it_and_another_plug_there_is_wrong() -> None:
     assert said(plug_in(), connector("round"), late) == [
         ("wrong", "made for this build, as printed; nobody here has fitted it; the plug there is The round")
     ]
+    two = (connector("round"), late, connector("flat"), seen("two", "flat", splits={"build": "late"}))
+    assert said(plug_in(), *two)[0][1].endswith("; the plug there is The round or The flat")
 
 
 def test_where_the_plug_is_not_known_for_certain_look_first() -> None:

@@ -107,6 +107,8 @@ def test_the_cable_reached_where_one_job_fitted_both() -> None:
     assert found(front, behind).reached == ("a",)
     assert found(front, behind).unknown == ()
     assert found(front, behind).cable_words == "nobody has measured how long it is; reached in a"
+    again = (tried("front-b", what="display", job="b"), tried("behind-b", what="box", place=BAY, job="b"))
+    assert found(front, behind, *again).cable_words.endswith("; reached in a, b")
 
 
 def test_two_jobs_a_job_without_a_tag_or_one_that_was_not_fitted_show_nothing() -> None:

@@ -119,7 +119,7 @@ def _amplifier(chain: Chain) -> Iterator[Missing]:
 
 def _left_open(chain: Chain) -> Iterator[Missing]:
     """The plugs of the car that no piece goes into."""
-    used = {socket for pair in chain.outcome.plugged for socket in pair} if chain.outcome and chain.task else set()
+    used = {socket for pair in chain.outcome.plugged for socket in pair} if chain.outcome else set()
     halves = chain.task.site.car if chain.task and chain.pieces and not chain.task.site.radio else ()
     for number, half in enumerate(halves):
         if (CAR, str(number)) not in used:
