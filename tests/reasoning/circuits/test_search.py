@@ -2,6 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.search import best_chain
 from bezelbook.reasoning.circuits.wiring import Half, Link, Need, Output, Piece, Site
+from bezelbook.values.words import Circuit
 
 SQUARE = Half("square", "vehicle side")
 SITE = Site((SQUARE,))
@@ -93,7 +94,7 @@ def test_a_radio_that_stays_keeps_what_goes_through() -> None:
 
 def test_a_half_that_comes_from_the_radio_alone_is_worth_a_piece() -> None:
     site = Site((SQUARE,), radio=Half("square", "unit side"))
-    out = {"left front +": (Link(B, ("c", "b")),), "constant": (Link(A, B),)}
+    out: dict[Circuit, tuple[Link, ...]] = {"left front +": (Link(B, ("c", "b")),), "constant": (Link(A, B),)}
     plugs = {"a": Half("square", "unit side"), "b": SQUARE}
     half = Piece("half", plugs, frozenset("c"), out, sees={"a": {"left front +": "known", "constant": "known"}})
     assert names(site, [Need("left front +", "from radio")], half) == ("half",)

@@ -203,6 +203,19 @@ def test_only_what_bears_on_the_speakers_of_the_place_keeps_builds_apart() -> No
     ]
 
 
+def test_places_hang_together_though_builds_differ_at_one_of_them_alone() -> None:
+    at_door = split("few", "many", bears_on={"places": ["door"], "subjects": ["speakers"]})
+    found = channels(
+        seen("a", "mirror", {"impedance": "4 ohm", "together_with": ["door"]}),
+        seen("b", "door", {"impedance": "4 ohm"}, splits={"sound": "few"}),
+        splits={"sound": at_door},
+    )
+    assert {(one.places, one.build): one.sees.least for one in found} == {
+        (("door", "mirror"), (("sound", "few"),)): span(2),
+        (("door", "mirror"), ()): span(2),
+    }
+
+
 def test_a_year_tells_the_build_where_only_one_lists_it() -> None:
     sides = {"base": {"years": [1, 2]}, "upgraded": {"years": [3, 4]}}
     said = {"form": "metered", "vehicle": CAR, "plug": "p", "cavities": [{"cavity": 1, "carries": "x"}]}
