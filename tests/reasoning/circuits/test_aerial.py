@@ -26,6 +26,8 @@ def test_an_aerial_seen_anywhere_in_the_car_has_its_plug() -> None:
     assert one == AerialSeen("coded", "The coded", "there", ("one",), sure=True)
     [one] = aerials(car(aerial(aerial={"plug": "fat one", "amplified": None})))
     assert (one.connector, one.words, one.amplified) == ("", "fat one", "not looked")
+    [one] = aerials(car(aerial(aerial={"plug": None})))
+    assert (one.connector, one.words, one.amplified) == ("", "", "there")
     assert aerials(car(aerial(splits={"build": "early"}))) == ()
 
 

@@ -72,6 +72,7 @@ PAIRS = "Load resistors across left front ± and right front ± from the radio: 
         ((), "unknown. Nobody tried this build with and without: a ten-minute test with the speakers off."),
         (("works",), "not needed, it played without in this build."),
         (("muted",), "without them it failed in this build. 20 ohm was proven."),
+        (("hums", "muted"), "without them it failed in this build. 20 ohm was proven."),
         (("muted", "works"), "argued over; until settled: needed. 20 ohm was proven."),
     ],
 )
@@ -83,3 +84,6 @@ def test_a_load_is_said_with_what_was_tried(tried: tuple[str, ...], words: str) 
     said = load_words(chained(seen("one"), tee(), *notes, job=Job("keep it and amplify")))
     assert said == PAIRS + words
     assert load_words(chained(seen("one"), plug_in())) == ""
+    two = [{"value": value, "with_it": "works", "without_it": "muted"} for value in ("20 ohm", "47 ohm")]
+    several = chained(seen("one"), tee(), after("job", resistors=two), job=Job("keep it and amplify"))
+    assert load_words(several).endswith("without them it failed in this build. 20 ohm, 47 ohm was proven.")

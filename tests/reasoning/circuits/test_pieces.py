@@ -1,6 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.pieces import candidates, name_of
+from bezelbook.reasoning.circuits.suits import module_suits
 from bezelbook.reasoning.circuits.wiring import Half, Link, Output, Piece
 from bezelbook.values.words import Circuit
 from tests.reasoning.circuits.a_car import car, every_cavity, metered, module, plug_in, tee, tried
@@ -23,6 +24,14 @@ def test_a_piece_has_the_ends_and_links_of_its_record() -> None:
     assert (found.name, found.plugs, found.leads) == (PLUG_IN, {"a": Half("square", "unit side")}, frozenset("b"))
     assert found.links["constant"] == (Link(("a", ""), ("b", "")),)
     assert found.requires == {"module/box"}
+    assert found.standing == 2
+
+
+def test_what_a_piece_makes_by_itself_is_said_of_it() -> None:
+    found = piece(plug_in("plug-in", "constant", ways={"park brake": "makes", "camera supply": "makes"}))
+    assert found.makes == {"park brake": (("b", ""),), "camera supply": (("b", ""),)}
+    kept = plug_in("plug-in", ways={"speed": {"does": "passes", "made_by": "box"}, "reverse": "makes"})
+    assert piece(kept).requires == frozenset(), "a module is needed only for what it makes"
 
 
 def test_a_plug_of_which_nobody_said_which_half_it_is_plugs_in_nowhere() -> None:
@@ -64,11 +73,20 @@ def test_how_far_a_piece_is_from_being_proven_and_in_hand() -> None:
         piece(plug_in(), tried("one", adapters=["plug-in"])),
     )
     assert [one.standing for one in found] == [2, 1, 2, 0]
+    box = module()
+    boxes = (
+        piece(box),
+        piece(box, record("shelf", "tray", {"thing": "box", "count": 1})),
+        piece(box, tried("one", adapters=["box"])),
+    )
+    assert [one.standing for one in boxes] == [2, 1, 0]
 
 
 def test_what_is_wrong_here_is_no_candidate() -> None:
     failed = tried("one", adapters=["plug-in"], verdict="does not", reason="circuit")
     assert candidates(car(plug_in(), failed, module(made_for=["another-car"]))) == ()
+    [box] = candidates(car(module()))
+    assert box.suit == module_suits(car(), module())
 
 
 def test_a_box_is_true_where_it_reads_the_bus_and_needs_what_makes_for_it() -> None:

@@ -26,6 +26,16 @@ def test_two_jobs_that_each_saw_another_plug_are_argued_over() -> None:
     assert (found.state, {plug.state for plug in found.plugs}) == ("argued over", {"argued over"})
 
 
+def test_notes_without_a_job_are_of_one_where_one_person_wrote_both_that_day() -> None:
+    mine = {"author": "ab", "date": "2026-01-01"}
+    for other, state in (
+        (mine, "known"),
+        (mine | {"author": "cd"}, "argued over"),
+        (mine | {"date": "2026-01-02"}, "argued over"),
+    ):
+        assert plugs_at(car(connector("round"), seen("one", **mine), seen("two", "round", **other))).state == state
+
+
 def test_a_third_job_that_saw_both_settles_it() -> None:
     both = (seen("three", author="ab", date="2026-01-01"), seen("four", "round", author="ab", date="2026-01-01"))
     assert (

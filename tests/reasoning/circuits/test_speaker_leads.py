@@ -22,6 +22,7 @@ def found(*records: Any) -> SpeakerLead:
 def test_a_lead_that_takes_the_plug_and_carries_plus_and_minus_fits() -> None:
     one = found(metered("one", (1, "left front +"), place=DOOR), lead())
     assert ([adapter.id for adapter in one.adapters], one.unknown) == (["lead"], ())
+    assert (one.plugs.state, one.plugs.connectors) == ("known", ("square",))
 
 
 def test_where_the_plug_is_argued_over_a_lead_for_either_is_shown() -> None:

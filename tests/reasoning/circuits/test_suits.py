@@ -24,7 +24,7 @@ def test_an_adapter_is_right_for_the_build_that_it_was_made_for() -> None:
 
 def test_the_reason_names_the_builds_and_who_fitted_it() -> None:
     other = suit(plug_in(made_for=[{"vehicle": CAR, "splits": {"build": "early"}}]))
-    assert other.why == "made for early, not for this build"
+    assert other == Suit("made for other builds", "made for early, not for this build", NEVER)
     lines = [{"vehicle": CAR, "splits": {"build": "early", "audio": one}} for one in ("base", "upgraded")]
     assert suit(plug_in(made_for=lines)).why == "made for early, base or early, upgraded, not for this build"
     fitted = tried("one", adapters=["plug-in"], splits={"build": "late"})

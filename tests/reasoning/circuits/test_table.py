@@ -2,7 +2,7 @@ from dataclasses import replace
 
 from bezelbook.reasoning.circuits.chain import Chain
 from bezelbook.reasoning.circuits.jobs import Job
-from bezelbook.reasoning.circuits.table import NONE_THERE, Row, table
+from bezelbook.reasoning.circuits.table import Row, table
 from bezelbook.reasoning.circuits.wiring import Need
 from tests.reasoning.circuits import a_car
 from tests.reasoning.circuits.a_car import EVERYTHING, chained, every_cavity, metered, module, plug_in, seen, tee
@@ -32,6 +32,9 @@ def test_what_a_box_makes_says_how_much_it_gives() -> None:
     assert found["accessory"].words == "made by the The box, 2 A at most, a relay for more"
     assert found["illumination"].words == "made by the The box, nobody noted how much it gives"
     assert found["mute"] == Row("mute", "capped", "not used: cap each end by itself", must=False)
+    signal = module(needs=["constant"], outputs={"reverse": {}, "speed": {}, "wheel buttons": {"most": "1 A"}})
+    found = rows(chained(seen("one"), plug_in("plug-in", "constant"), signal))
+    assert found["wheel buttons"].words == "made by the The box", "nobody draws a current of a signal"
 
 
 def test_what_a_box_takes_is_used_though_the_radio_does_not_want_it() -> None:
@@ -103,7 +106,7 @@ def test_halves_of_which_one_is_better_known_than_the_other_are_said_apart() -> 
 
 def test_what_no_piece_brings_is_not_there() -> None:
     found = rows(chained(every_cavity(), plug_in()))
-    assert found["left rear +"] == Row("left rear +", "not there", NONE_THERE, must=False)
+    assert found["left rear +"] == Row("left rear +", "not there", "this car has none in the plug", must=False)
 
 
 def test_a_radio_that_stays_keeps_looped_what_is_not_used() -> None:
@@ -134,8 +137,14 @@ def test_a_pair_of_which_only_one_half_comes_out_is_not_there() -> None:
     out = {"does": "broken out", "out_at": {"a": "c", "b": "b"}}
     half = tee("tee", ways={"left front +": out})
     found = rows(chained(seen("one"), half, job=Job("keep it and amplify")))
-    assert found["left front +"].becomes == "not there"
+    assert found["left front +"] == Row("left front +", "not there", "no piece brings it", must=True)
     assert found["left front -"].becomes == "used"
+    box = module(needs=["constant"], outputs={"accessory": {}}, needs_adapter=["tee"])
+    boxed = chained(
+        seen("one"), tee("tee", ways={"left front +": out, "constant": "tapped"}), box, job=Job("keep it and amplify")
+    )
+    assert [one.record.id for one in boxed.pieces] == ["tee", "box"]
+    assert rows(boxed)["left front +"].words == "no piece brings it"
 
 
 def test_what_nobody_traced_through_to_a_radio_that_stays_is_not_capped() -> None:
@@ -161,6 +170,14 @@ def test_through_the_radios_own_plug() -> None:
         job=Job("replace the radio", "radio"),
     )
     assert rows(chain)["constant"].words == "through the plug"
+    mute = chained(
+        metered("one", (1, "constant")),
+        radio,
+        a_car.connector("round"),
+        plug_in("plug-in", *EVERYTHING, "mute", ends=ends),
+        job=Job("replace the radio", "radio"),
+    )
+    assert "mute" not in rows(mute), "it ends in a plug, so there is nothing to cap"
 
 
 def test_without_a_chain_there_is_no_table() -> None:

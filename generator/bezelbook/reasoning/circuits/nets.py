@@ -159,7 +159,7 @@ class Net:
         nodes = {node for nodes in (self._sure, self._seen) for node in nodes}
         made = {(name, *point) for name, one in self.pieces.items() for point in one.makes.get(self.circuit, ())}
         groups = {_reached(node, self._sure) for node in nodes | made}
-        return tuple(self._strand(group) for group in sorted(groups, key=sorted))
+        return tuple(self._strand(group) for group in groups)
 
 
 def points_of(piece: Piece, circuit: Circuit) -> tuple[Point, ...]:

@@ -64,7 +64,7 @@ def _useful(
     reached = least_values(arcs)
     useful = {item.name for item in items if any(_reaches(way, reached) for way in item.ways)}
     for _ in items:
-        useful |= {name for one in useful for name in requires[one]}
+        useful |= {name for one in useful for name in requires.get(one, ())}
     return [item for item in items if item.name in useful]
 
 
