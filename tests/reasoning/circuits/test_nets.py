@@ -91,6 +91,8 @@ def test_what_the_radio_that_stays_has_is_known_as_far_as_the_piece_in_it_is() -
     assert Net("constant", {"tee": tee}, plugged).radio_has == "said"
     assert Net("constant", {}, (((RADIO, ""), (CAR, "0")),)).radio_has == "not looked"
     assert Net("constant", {"tee": tee}, ()).radio_has == "not looked"
+    tail = Piece("tail", {"a": Half("round", "unit side"), "b": SQUARE}, sees={"a": {"constant": "known"}})
+    assert Net("constant", {"tail": tail}, (((RADIO, ""), ("tail", "b")),)).radio_has == "not looked"
 
 
 def test_the_cars_plugs_count_where_something_is_in_them() -> None:

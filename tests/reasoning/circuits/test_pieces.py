@@ -1,7 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.pieces import candidates, name_of
-from bezelbook.reasoning.circuits.suits import module_suits
+from bezelbook.reasoning.circuits.suits import adapter_suits, module_suits
 from bezelbook.reasoning.circuits.wiring import Half, Link, Output, Piece
 from bezelbook.values.words import Circuit
 from tests.reasoning.circuits.a_car import car, every_cavity, metered, module, plug_in, tee, tried
@@ -45,6 +45,8 @@ def test_what_was_metered_is_known_and_what_it_is_sold_for_is_said() -> None:
     assert seen(plug_in(), metered("one", (1, "constant"))) == "known"
     assert seen(plug_in()) == "said"
     assert seen(plug_in("plug-in", "ground")) == "not looked"
+    turned = {"a": {"ends_in": "bare leads"}, "b": {"connector": "square", "side": "unit side"}}
+    assert piece(plug_in(ends=turned)).seen("b", "constant") == "said"
     assert seen(plug_in(), every_cavity(), circuit="left rear +") == "not there"
 
 
@@ -87,6 +89,8 @@ def test_what_is_wrong_here_is_no_candidate() -> None:
     assert candidates(car(plug_in(), failed, module(made_for=["another-car"]))) == ()
     [box] = candidates(car(module()))
     assert box.suit == module_suits(car(), module())
+    [lead] = candidates(car(plug_in()))
+    assert lead.suit == adapter_suits(car(plug_in()), plug_in())
 
 
 def test_a_box_is_true_where_it_reads_the_bus_and_needs_what_makes_for_it() -> None:
@@ -99,6 +103,8 @@ def test_a_box_is_true_where_it_reads_the_bus_and_needs_what_makes_for_it() -> N
     assert piece(plain).gives["reverse"].true is False
     ring = module(needs=["constant"], network="optical ring", outputs={"reverse": {}})
     assert piece(ring).gives["reverse"].true is False
+    on_bus = module(needs=["constant"], network="bus", outputs={"reverse": {}})
+    assert piece(on_bus).gives["reverse"].true is True
 
 
 def test_two_ends_of_one_shape_each_have_cavities_of_their_own() -> None:

@@ -57,6 +57,8 @@ def test_what_plugs_in_and_was_made_for_others_is_looked_at_first() -> None:
         "look first",
         "it plugs in, but it was made for other cars: its leads may not be what this car has there",
     )
+    [line] = said(plug_in(made_for=[]), seen("one", splits={"build": "late"}))
+    assert line == ("look first", "it plugs in, and it does not say for which cars it was made")
 
 
 def test_a_job_that_failed_makes_it_wrong() -> None:

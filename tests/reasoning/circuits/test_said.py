@@ -12,6 +12,7 @@ from tests.reasoning.circuits import a_car
         ("left front −", "left front -"),
         ("left front –", "left front -"),
         ("ACC", "accessory"),
+        ("acc.", "accessory"),
         ("B+", "constant"),
         ("parking brake", "park brake"),
         ("switched", "accessory"),

@@ -113,3 +113,14 @@ def test_a_piece_that_wants_another_which_nobody_has_is_left_out() -> None:
     assert names(SITE, [Need("constant")], needy, lead("plain", "constant")) == ("plain",)
     behind = (lead("needy", "constant", requires=frozenset({"box"})), Piece("box", requires=frozenset({"gone"})))
     assert names(SITE, [Need("constant")], *behind, lead("plain", "constant")) == ("plain",)
+
+
+def test_it_makes_no_difference_which_end_of_a_piece_goes_into_the_car() -> None:
+    turned = Piece(
+        "turned",
+        {"b": Half("square", "unit side")},
+        frozenset("a"),
+        {"constant": (Link(A, B),)},
+        sees={"b": {"constant": "known"}},
+    )
+    assert names(SITE, [Need("constant")], turned) == ("turned",)

@@ -31,6 +31,10 @@ def test_where_the_plug_is_argued_over_a_lead_for_either_is_shown() -> None:
 
 
 def test_half_a_pair_another_plug_or_another_sort_does_not() -> None:
+    with_ground = lead("with-ground", "left front +", "left front -", "ground")
+    assert found(seen("one", place=DOOR), with_ground).adapters == (with_ground,)
+    stopped = lead("stopped", "left front +", ways={"left front -": "not there"})
+    assert found(seen("one", place=DOOR), stopped).adapters == ()
     half = lead("half", "left front +")
     other = lead("other", ends={"a": {"connector": "round", "side": "unit side"}})
     wrong_half = lead("wrong-half", ends={"a": {"connector": "square", "side": "vehicle side"}})

@@ -17,9 +17,8 @@ def test_an_adapter_is_right_for_the_build_that_it_was_made_for() -> None:
     assert suit(plug_in(made_for=["another-car"])).is_ == "made for other cars"
     assert suit(plug_in(made_for=[])).is_ == "made for none by name"
     assert suit(plug_in(made_for=[])).why == "it does not say for which cars it was made"
-    assert suit(plug_in(made_for=["another-car"])).why == (
-        "made for other cars: its leads may not be what this car has there"
-    )
+    words = "made for other cars: its leads may not be what this car has there"
+    assert suit(plug_in(made_for=["another-car"])) == Suit("made for other cars", words, NEVER)
 
 
 def test_the_reason_names_the_builds_and_who_fitted_it() -> None:
@@ -28,6 +27,8 @@ def test_the_reason_names_the_builds_and_who_fitted_it() -> None:
     lines = [{"vehicle": CAR, "splits": {"build": "early", "audio": one}} for one in ("base", "upgraded")]
     assert suit(plug_in(made_for=lines)).why == "made for early, base or early, upgraded, not for this build"
     fitted = tried("one", adapters=["plug-in"], splits={"build": "late"})
+    again = tried("two", adapters=["plug-in"], splits={"build": "late"})
+    assert suit(plug_in(), fitted, again).why.endswith("; fitted on a car that may have been this build: one, two")
     assert (
         suit(plug_in(), fitted).why
         == "made for this build, as printed; fitted on a car that may have been this build: one"

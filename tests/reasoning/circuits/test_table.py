@@ -104,6 +104,10 @@ def test_halves_of_which_one_is_better_known_than_the_other_are_said_apart() -> 
     assert rows(alone)["left front +"].words == "from the radio, lead of the The tee"
 
 
+def test_where_nobody_looked_whether_there_is_a_lead_there_is_none_to_cap() -> None:
+    assert "mute" not in rows(chained(seen("one"), plug_in()))
+
+
 def test_what_no_piece_brings_is_not_there() -> None:
     found = rows(chained(every_cavity(), plug_in()))
     assert found["left rear +"] == Row("left rear +", "not there", "this car has none in the plug", must=False)

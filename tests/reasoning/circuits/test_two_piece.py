@@ -133,6 +133,7 @@ def test_a_build_is_asked_about_as_itself() -> None:
     one = found()
     assert dict(one.chain.car.build) == LATE
     assert one.front.answer.question.vehicle == CAR
+    assert one.front.answer.question.splits == LATE
 
 
 def test_a_place_that_is_asked_about_twice_answers_the_same() -> None:

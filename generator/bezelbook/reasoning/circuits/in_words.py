@@ -44,11 +44,11 @@ def load_words(chain: Chain) -> str:
     if load is None:
         return ""
     pairs = spoken(load.circuits)
-    values = f" {', '.join(load.values)} was proven." if load.values else ""
+    proven = f"{', '.join(load.values)} was proven."
     return {
-        "needed": f"Load resistors across {pairs} from the radio: without them it failed in this build.{values}",
+        "needed": f"Load resistors across {pairs} from the radio: without them it failed in this build. {proven}",
         "not needed": f"Load resistors across {pairs} from the radio: not needed, it played without in this build.",
-        "argued over": f"Load resistors across {pairs} from the radio: argued over; until settled: needed.{values}",
+        "argued over": f"Load resistors across {pairs} from the radio: argued over; until settled: needed. {proven}",
         "unknown": f"Load resistors across {pairs} from the radio: unknown. Nobody tried this build with and without: "
         "a ten-minute test with the speakers off.",
     }[load.wanted]
