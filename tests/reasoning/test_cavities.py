@@ -63,7 +63,10 @@ def test_where_nobody_can_say_which_is_which_no_cavity_has_a_number(content: dic
     ],
 )
 def test_a_single_row_or_column_is_full(content: dict[str, Any], picture: tuple[str, ...]) -> None:
-    assert pictured(cavities_of(connector(numbering=COUNTED, **content))) == picture
+    face = cavities_of(connector(numbering=COUNTED, **content))
+    assert pictured(face) == picture
+    assert face is not None
+    assert face.why == ""
 
 
 @pytest.mark.parametrize(

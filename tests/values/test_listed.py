@@ -8,6 +8,7 @@ from bezelbook.values.listed import counted, listed
 @pytest.mark.parametrize(
     ("words", "joined", "said"),
     [
+        ([], "and", ""),
         (["left"], "and", "left"),
         (["left", "right"], "and", "left and right"),
         (["no mount", "flush kit", "pocket"], "or", "no mount, flush kit or pocket"),

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 
 
 def listed(words: Sequence[str], joined: str = "and") -> str:
-    """`a`, `a and b`, `a, b and c`; the last two are joined by the word given. There must be at least one."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {joined} {words[-1]}"
+    """`a`, `a and b`, `a, b and c`; the last two are joined by the word given; nothing is empty."""
+    return f"{', '.join(words[:-1])} {joined} {words[-1]}" if len(words) > 1 else "".join(words)
 
 
 def counted(things: Sequence[object], what: str = "note") -> str:

@@ -1,4 +1,4 @@
-from bezelbook.reasoning.circuits.cars import cars_of, standing_notes, tells
+from bezelbook.reasoning.circuits.cars import Car, cars_of, standing_notes, tells
 from tests.reasoning.circuits import a_car
 from tests.reasoning.making import record
 
@@ -46,9 +46,16 @@ def test_notes_from_everywhere_begin_with_those_of_the_place() -> None:
 
 def test_what_was_worked_out_once_is_kept() -> None:
     car = a_car.car()
-    assert car.once("what", "of", "first".strip) == "first"
-    assert car.once("what", "of", "second".strip) == "first"
-    assert car.once("what", "else", "second".strip) == "second"
+    asked: list[str] = []
+
+    def ask(_: Car, of: str = "the place") -> str:
+        asked.append(of)
+        return f"{of} looked at {len(asked)} times"
+
+    assert [car.once(ask, "a plug"), car.once(ask, "a plug")] == ["a plug looked at 1 times"] * 2
+    assert car.once(ask) == "the place looked at 2 times"
+    assert car.once(lambda _, of: f"another question of {of}", "a plug") == "another question of a plug"
+    assert asked == ["a plug", "the place"]
 
 
 def test_builds_are_told_apart_from_the_seat() -> None:

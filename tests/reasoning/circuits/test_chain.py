@@ -2,6 +2,7 @@ from typing import Any
 
 from bezelbook.reasoning.circuits.chain import chain
 from bezelbook.reasoning.circuits.jobs import Job
+from bezelbook.reasoning.circuits.plugs import Plugs
 from tests.reasoning.circuits import a_car
 from tests.reasoning.circuits.a_car import EVERYTHING, chained, connector, metered, module, plug_in, seen, tee, tried
 
@@ -48,6 +49,7 @@ def test_with_no_piece_for_the_plug_nothing_mates() -> None:
 def test_without_a_plug_there_is_no_chain() -> None:
     found = chained(plug_in())
     assert (found.verdict, found.outcome, found.pieces) == ("plug not looked", None, ())
+    assert (found.job, found.task, found.plugs) == (Job("replace the radio"), None, Plugs("not looked", ()))
     assert chained(seen("one", "not there")).plugs.state == "not there"
 
 

@@ -51,3 +51,25 @@ def test_a_thing_that_serves_twice_is_paid_once() -> None:
 
 def test_with_nothing_allowed_there_is_no_set() -> None:
     assert cheapest_set([Item("one", 1, ())], Wanted(("s",), ((),)), lambda _: None) is None
+
+
+def test_a_thing_for_nothing_is_weighed_even_where_no_goal_is_in_reach() -> None:
+    free = Item("free", 0, ((("s",), ("a",)),))
+    costs = {(): (1, 0, 1), ("free",): (1, 0, 0)}
+    assert cheapest_set([free], Wanted(("s",), (("t",),)), costs.get) == Found(("free",), (1, 0, 0))
+
+
+def test_a_set_that_can_no_longer_be_the_best_is_not_weighed() -> None:
+    weighed: list[tuple[str, ...]] = []
+    items = {name: Item(name, price, ((("s",), ("t",)),)) for name, price in (("a", 1), ("b", 2), ("c", 3))}
+
+    def cost(names: tuple[str, ...]) -> Cost:
+        weighed.append(names)
+        return cost_of(items, ("t",), names)
+
+    assert cheapest_set(items.values(), Wanted(("s",), (("t",),)), cost) == Found(("a",), (0, 1))
+    assert weighed == [(), ("c",), ("b",), ("a",)]
+    weighed.clear()
+    items |= {name: Item(name, 1, ((("s",), ("u",)),)) for name in "bc"}
+    assert cheapest_set(items.values(), Wanted(("s",), (("t",),)), cost) == Found(("a",), (0, 1))
+    assert weighed == [(), ("a",)], "without it nothing reaches the goal"

@@ -4,7 +4,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.contents import Held, cavities_meant, contents
 from bezelbook.values.words import Circuit
-from tests.reasoning.circuits.a_car import car, connector, every_cavity, metered, seen
+from tests.reasoning.circuits.a_car import DOOR, car, connector, every_cavity, metered, seen
 
 NOT_SAID = {"corner": "upper-left", "view": "wire entry", "direction": "row by row"}
 
@@ -16,6 +16,8 @@ def held(*records: Any, circuit: Circuit = "constant") -> Held | None:
 def test_what_was_metered_on_this_build_is_known() -> None:
     assert held(metered("one", (1, "constant"))) == Held("known", frozenset({1}), ("one",))
     assert held(metered("one", (1, "a brown wire"))) is None
+    after_it = metered("one", (1, "a brown wire"), (2, "constant"))
+    assert held(after_it) == Held("known", frozenset({2}), ("one",))
 
 
 def test_hearsay_and_a_car_that_may_have_been_another_only_say_so() -> None:
@@ -90,6 +92,21 @@ def test_accessory_that_comes_over_the_bus_is_on_no_wire() -> None:
     )
     wire = metered("wire", (1, "constant"), accessory_supply="wire")
     assert held(bus, wire, circuit="accessory") == Held("argued over", frozenset(), ("bus", "wire"))
+    both = (metered("one", (3, "accessory")), metered("two", (4, "accessory")))
+    assert held(*both, bus, circuit="accessory") == Held("argued over", frozenset({3, 4}), ("one", "two", "bus"))
+
+
+def test_a_bus_seen_on_a_car_of_which_the_package_was_left_blank_rules_no_wire_out() -> None:
+    assert held(seen("bus", accessory_supply="data bus", splits={"build": "late"}), circuit="accessory") is None
+
+
+def test_accessory_by_wire_in_another_plug_place_or_package_says_nothing_of_this_plug() -> None:
+    for other in (
+        seen("wire", "round", accessory_supply="wire"),
+        seen("wire", place=DOOR, accessory_supply="wire"),
+        seen("wire", accessory_supply="wire", splits={"audio": "upgraded"}),
+    ):
+        assert held(other, connector("round"), circuit="accessory") is None
 
 
 def test_accessory_that_is_said_to_come_by_wire_is_said_until_it_is_metered() -> None:

@@ -1,32 +1,43 @@
+import pytest
+
 from bezelbook.reasoning.circuits.in_words import (
     ends_words,
     in_hand,
     lacks_together,
+    load_words,
     own_supply,
     rows_together,
     verdict_words,
 )
 from bezelbook.reasoning.circuits.jobs import JOBS, Job
 from bezelbook.reasoning.circuits.table import table
-from tests.reasoning.circuits.a_car import chained, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import SPEAKERS, after, chained, plug_in, seen, tee
 from tests.reasoning.making import record
 
 
 def test_circuits_that_fare_alike_stand_together() -> None:
     found = rows_together(table(chained(seen("one"), plug_in("plug-in", "constant", "ground"))))
-    assert found[0] == ("constant and ground", "used", found[0][2])
+    how = "lead of the The plug-in, not proven in this build: meter it first"
+    assert found[0] == ("constant and ground", "used", how)
 
 
 def test_circuits_with_the_same_remedies_stand_together() -> None:
-    assert "reverse, park brake and speed" in dict(lacks_together(chained(seen("one"), plug_in())))
+    found = dict(lacks_together(chained(seen("one"), plug_in())))
+    true = "a module that reads the true signal off the bus, or go without: it is never made up"
+    assert found["reverse, park brake and speed"] == true
+    keep = Job("keep it and amplify")
+    found = dict(lacks_together(chained(seen("one"), tee("tee", ways={"accessory": "not there"}), job=keep)))
+    fuse = "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's own lead"
+    assert found["accessory"] == f"{fuse}; or an amplifier that wakes from the signal"
 
 
 def test_only_an_added_amplifier_has_a_supply_of_its_own() -> None:
     assert own_supply(chained(seen("one"), plug_in())) == ""
     for job in JOBS[1:]:
-        words = own_supply(chained(seen("one"), tee(), job=Job(job)))
-        assert "fused beside the battery" in words
-        assert "ground of its own" in words
+        assert own_supply(chained(seen("one"), tee(), job=Job(job))) == (
+            "The amplifier has a constant of its own, fused beside the battery, and a ground of its own on bare metal. "
+            "Neither comes through these pieces: they bring it its sound and what wakes it."
+        )
 
 
 def test_a_piece_is_in_hand_when_the_shelf_has_one() -> None:
@@ -43,4 +54,36 @@ def test_ends_are_said_in_their_order() -> None:
 
 
 def test_the_verdict_names_what_is_missing() -> None:
-    assert verdict_words(chained(seen("one"), plug_in("plug-in", "constant"))).startswith("not complete: missing")
+    bare = chained(seen("one"), plug_in("plug-in", "constant"))
+    assert verdict_words(bare) == "not complete: missing ground, accessory, left front ± and right front ±"
+    sound = chained(seen("one"), plug_in("plug-in", "constant", *SPEAKERS[:4]))
+    assert verdict_words(sound) == "complete for the speakers; missing ground and accessory"
+    assert verdict_words(chained(seen("one"), plug_in())) == "complete, once the looks below are made"
+    assert verdict_words(chained(seen("one"))) == "nothing in the book that is known to be right here does it"
+    assert verdict_words(chained()) == "nobody knows: the plug comes first"
+
+
+PAIRS = "Load resistors across left front ± and right front ± from the radio: "
+
+
+@pytest.mark.parametrize(
+    ("tried", "words"),
+    [
+        ((), "unknown. Nobody tried this build with and without: a ten-minute test with the speakers off."),
+        (("works",), "not needed, it played without in this build."),
+        (("muted",), "without them it failed in this build. 20 ohm was proven."),
+        (("hums", "muted"), "without them it failed in this build. 20 ohm was proven."),
+        (("muted", "works"), "argued over; until settled: needed. 20 ohm was proven."),
+    ],
+)
+def test_a_load_is_said_with_what_was_tried(tried: tuple[str, ...], words: str) -> None:
+    notes = [
+        after(f"job-{without}", resistors=[{"value": "20 ohm", "with_it": "works", "without_it": without}])
+        for without in tried
+    ]
+    said = load_words(chained(seen("one"), tee(), *notes, job=Job("keep it and amplify")))
+    assert said == PAIRS + words
+    assert load_words(chained(seen("one"), plug_in())) == ""
+    two = [{"value": value, "with_it": "works", "without_it": "muted"} for value in ("20 ohm", "47 ohm")]
+    several = chained(seen("one"), tee(), after("job", resistors=two), job=Job("keep it and amplify"))
+    assert load_words(several).endswith("without them it failed in this build. 20 ohm, 47 ohm was proven.")

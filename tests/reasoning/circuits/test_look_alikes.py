@@ -37,7 +37,9 @@ def test_the_same_shell_rows_and_cavities_look_alike_and_the_keys_tell_them_apar
     )
     assert found == LookAlike("offset", expected)
     [bare] = alike(connector(**LEFT), connector("offset", keying="not there"))
-    assert bare.difference.endswith("The offset: no key")
+    assert bare.difference == "The square: rib at the top left of the middle; The offset: no key"
+    [needless] = alike(connector(**LEFT), connector("offset", keying="not needed"))
+    assert needless == bare
 
 
 def test_keys_that_nobody_looked_at_or_that_are_the_same_tell_nothing_apart() -> None:

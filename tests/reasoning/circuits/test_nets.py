@@ -1,6 +1,6 @@
 from typing import Any
 
-from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Net, Node, attached, matings, points_of, sockets
+from bezelbook.reasoning.circuits.nets import CAR, RADIO, UNIT, Net, Node, Source, attached, matings, points_of, sockets
 from bezelbook.reasoning.circuits.wiring import Half, Link, Piece, Site, State
 from bezelbook.values.words import Circuit
 
@@ -41,9 +41,21 @@ def test_nothing_is_plugged_into_itself() -> None:
 
 def test_a_lead_joins_what_the_car_has_with_its_other_end() -> None:
     strand = net(lead(through())).at(("lead", "b", ""))
-    assert [source.name for source in strand.sources] == [f"{CAR} 0"]
+    assert strand.sources == (Source(f"{CAR} 0", "known"),)
     assert strand.cars == ("known",)
     assert not strand.has_unit
+
+
+def test_which_half_of_a_pair_of_plugs_is_named_first_makes_no_difference() -> None:
+    turned = Net("constant", {"lead": lead(through())}, tuple((one, other) for other, one in IN_CAR))
+    assert turned.at(("lead", "b", "")).cars == ("known",)
+    assert turned.car_ends == (AT_CAR,)
+
+
+def test_of_a_speaker_every_radio_is_a_source() -> None:
+    plugged = (((UNIT, ""), ("lead", "a")), ((RADIO, ""), ("lead", "c")))
+    three = Net("left front +", {"lead": lead(through(), Link(("c", ""), ("b", "")))}, plugged)
+    assert three.at(("lead", "b", "")).sources == (Source(RADIO, "known"), Source(UNIT, "known"))
 
 
 def test_a_lead_that_nobody_traced_is_doubtful_and_joins_nothing_for_certain() -> None:
@@ -61,9 +73,9 @@ def test_of_a_speaker_the_car_is_no_source() -> None:
 
 def test_what_a_piece_makes_counts_once_it_is_plugged_in() -> None:
     maker = lead(makes={"accessory": (("b", ""),), "reverse": (("b", ""),)})
-    assert [source.name for source in net(maker, "accessory").at(("lead", "b", "")).sources] == ["lead"]
+    assert net(maker, "accessory").at(("lead", "b", "")).sources == (Source("lead", "known"),)
     assert Net("accessory", {"lead": maker}, ()).at(("lead", "b", "")).sources == ()
-    assert [source.true for source in net(maker, "reverse").at(("lead", "b", "")).sources] == [False]
+    assert net(maker, "reverse").at(("lead", "b", "")).sources == (Source("lead", "known", true=False),)
     apart = [[source.name for source in strand.sources] for strand in net(maker, "accessory").everything]
     assert sorted(apart) == [["lead"], [f"{CAR} 0"]]
 
@@ -79,6 +91,8 @@ def test_what_the_radio_that_stays_has_is_known_as_far_as_the_piece_in_it_is() -
     assert Net("constant", {"tee": tee}, plugged).radio_has == "said"
     assert Net("constant", {}, (((RADIO, ""), (CAR, "0")),)).radio_has == "not looked"
     assert Net("constant", {"tee": tee}, ()).radio_has == "not looked"
+    tail = Piece("tail", {"a": Half("round", "unit side"), "b": SQUARE}, sees={"a": {"constant": "known"}})
+    assert Net("constant", {"tail": tail}, (((RADIO, ""), ("tail", "b")),)).radio_has == "not looked"
 
 
 def test_the_cars_plugs_count_where_something_is_in_them() -> None:

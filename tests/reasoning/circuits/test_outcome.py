@@ -94,6 +94,11 @@ def test_a_box_gives_what_it_reads_off_the_bus_once_it_is_fed() -> None:
     assert outcome(CAR, [Need("reverse")], fed, true).working == {"box"}
 
 
+def test_what_a_box_is_fed_by_is_joined_by_hand_too() -> None:
+    found = outcome(CAR, [Need("reverse")], lead("lead", "constant", "ground"), box({"reverse": Output(true=True)}))
+    assert found.cost == (0, 0, 2, 3, 4), "reverse off the box, and constant and ground to it"
+
+
 def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
     fed = lead("lead", "constant", "ground", "accessory")
     assert feed(CAR, Need("accessory"), fed, box({"accessory": Output()})) == Feed("known", ("lead", "b"))
@@ -105,6 +110,21 @@ def test_the_cars_own_wire_goes_before_a_box_unless_the_box_is_surer() -> None:
         sees={"a": {"constant": "known", "ground": "known", "accessory": "said"}},
     )
     assert feed(CAR, Need("accessory"), said, box({"accessory": Output()})) == Feed("known", ("box", ""))
+
+
+def test_a_turn_on_that_a_piece_makes_is_never_joined_to_that_of_the_radio() -> None:
+    plain = lead("lead", "amplifier turn-on")
+    assert feed(CAR, Need("amplifier turn-on"), plain) == Feed("known", ("lead", "b"))
+    maker = lead("lead", "amplifier turn-on", makes={"amplifier turn-on": (B,)})
+    assert feed(CAR, Need("amplifier turn-on"), maker) == Feed("not there")
+
+
+def test_of_two_plugs_of_the_car_on_one_lead_the_better_known_counts() -> None:
+    both = Site((SQUARE, ROUND))
+    plugs = {"a": Half("square", "unit side"), "b": Half("round", "unit side")}
+    sees: dict[str, dict[Circuit, State]] = {"a": {"left front +": "argued over"}, "b": {"left front +": "said"}}
+    piece = Piece("join", plugs, frozenset("c"), {"left front +": (Link(A, C), Link(B, C))}, sees=sees)
+    assert feed(both, Need("left front +"), piece) == Feed("said", ("join", "c"))
 
 
 def test_what_nobody_traced_is_not_joined() -> None:
@@ -134,6 +154,16 @@ def test_an_amplifier_sits_between_the_two_halves_of_a_cut_pair() -> None:
     assert feed(KEPT, Need("left front +", "tap"), cut) == Feed("not there")
 
 
+def test_each_half_is_known_as_far_as_the_piece_that_it_comes_through() -> None:
+    cut = tee({"left front +": CUT}, {"left front +": "said"})
+    whole = tee({"left front +": WHOLE})
+    longer = Piece("longer", whole.plugs, links=whole.links, sees=whole.sees)
+    needs = [Need("left front +", "from radio"), Need("left front +", "to car")]
+    found = outcome(KEPT, needs, cut, longer)
+    assert (("the car", "0"), ("longer", "a")) in found.plugged, "so the T has only the radio behind it"
+    assert [found.feeds[need] for need in needs] == [Feed("said", ("tee", "c")), Feed("known", ("tee", "c"))]
+
+
 def test_a_tap_hangs_on_both_and_opens_nothing() -> None:
     tapped = tee({"left rear +": (Link(A, B), Link(A, C))})
     assert feed(KEPT, Need("left rear +", "tap"), tapped) == Feed("known", ("tee", "c"))
@@ -158,6 +188,21 @@ def test_what_the_car_does_not_have_need_not_go_on() -> None:
     assert found.feeds[needs[1]] == Feed("not there")
     assert found.feeds[needs[2]] == Feed("not looked")
     assert found.cost[:2] == (0, 1)
+
+
+def test_what_the_car_has_and_nobody_traced_to_the_radio_may_go_on() -> None:
+    untraced = tee({"left front +": CUT, "bus": (Link(A, B, sure=False),)})
+    needs = [Need("left front +", "from radio"), Need("bus", "through", must=False)]
+    assert outcome(KEPT, needs, untraced).feeds[needs[1]] == Feed("not looked")
+
+
+def test_a_piece_that_wakes_the_amplifier_by_itself_is_never_joined_to_a_radio_that_does() -> None:
+    whole = tee({"amplifier turn-on": WHOLE})
+    needs = [Need("amplifier turn-on", "through", must=False)]
+    in_between = ((("the car", "0"), ("tee", "a")), (("the radio that stays", ""), ("tee", "b")))
+    assert outcome(KEPT, needs, whole).plugged == in_between
+    maker = Piece("tee", whole.plugs, links=whole.links, makes={"amplifier turn-on": (B,)}, sees=whole.sees)
+    assert outcome(KEPT, needs, maker).plugged == ((("the car", "0"), ("the radio that stays", "")),)
 
 
 def test_with_a_radio_that_stays_nothing_is_left_hanging() -> None:

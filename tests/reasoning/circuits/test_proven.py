@@ -24,10 +24,13 @@ def test_hearsay_another_build_and_a_comeback_prove_nothing() -> None:
 
 def test_a_car_that_may_have_been_another_build_is_named_and_proves_nothing() -> None:
     assert used(tried("one", adapters=["plug-in"], splits={"build": "late"})) == Used(None, (), (), ("one",))
+    outside = tried("one", adapters=["plug-in"], splits={"build": "late"}, verdict="does not", reason="depth")
+    assert used(outside) == NEVER
 
 
 def test_a_radio_that_did_not_go_in_proves_no_wiring() -> None:
     assert used(tried("one", adapters=["plug-in"], verdict="does not", reason="depth")) == Used(None, (), (), ())
+    assert used(tried("one", adapters=["plug-in"], verdict="not tried", reason="circuit")).sure is None
     failed = tried("one", adapters=["plug-in"], verdict="does not", reason="circuit")
     assert used(failed) == Used(None, (), ("one",), ())
 

@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import chained, every_cavity, module, plug_in, seen, tee, tried
+from tests.reasoning.circuits.a_car import SPEAKERS, chained, every_cavity, module, plug_in, seen, tee, tried
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -24,13 +24,17 @@ def test_accessory_comes_from_a_box_with_its_limit_or_from_the_fuse_box_with_a_r
     box = module(outputs={"accessory": {"most": "2 A"}}, needs_adapter=["other", "gone-lead"])
     first, fuse = lack(BARE, box, plug_in("other", made_for=[])).remedies
     assert first == "the The box, 2 A at most, with a relay for more, which wants the The other and gone lead"
-    assert "fuse box" in fuse
-    assert "relay" in fuse
+    assert fuse == (
+        "a fuse in the fuse box that comes and goes with the key, with a relay for more than the radio's own lead"
+    )
 
 
 def test_an_amplifier_may_wake_from_the_signal() -> None:
     found = lack(tee("tee", ways={"accessory": "not there"}), job="keep it and amplify")
     assert found.remedies[-1] == "an amplifier that wakes from the signal"
+    taps = tee("tee", cut=(), ways=dict.fromkeys(SPEAKERS[4:], "tapped") | {"accessory": "not there"})
+    assert lack(taps, job="add a sub").remedies == found.remedies
+    assert lack(BARE).remedies == found.remedies[:-1]
 
 
 @pytest.mark.parametrize("circuit", ["park brake", "speed", "reverse"])
@@ -46,17 +50,27 @@ def test_what_must_never_be_made_up_comes_off_the_bus_or_not_at_all(circuit: str
 @pytest.mark.parametrize(
     ("circuit", "words"),
     [
-        ("constant", "from the battery"),
-        ("ground", "the bolt under the tray"),
-        ("illumination", "side lights"),
-        ("left rear +", "new leads to the speaker"),
-        ("microphone", "go without"),
-        ("amplifier turn-on", "what wakes the amplifier"),
+        ("constant", "a lead of its own from the battery, with a fuse beside it"),
+        ("ground", "a ground of its own: the bolt under the tray"),
+        ("illumination", "a fuse that comes with the side lights, or go without: the display keeps its day colours"),
+        ("left rear +", "look in the plug for the cavities; failing that, new leads to the speakers"),
+        ("microphone", "a lead that keeps it, or go without"),
+        (
+            "amplifier turn-on",
+            "the turn-on lead of the new radio, run to what wakes the amplifier: meter there what that is",
+        ),
     ],
 )
 def test_every_other_circuit_has_a_remedy_of_its_own(circuit: str, words: str) -> None:
     box = seen("box", None, amplifier="there")
-    assert words in " ".join(lack(BARE, box, circuit=circuit).remedies)
+    assert lack(BARE, box, circuit=circuit).remedies == (words,)
+
+
+def test_every_ground_point_that_was_noted_is_named_once() -> None:
+    other = seen("two", None, ground_points=["the bolt under the tray", "the seat rail"])
+    assert lack(BARE, other, circuit="ground").remedies == (
+        "a ground of its own: the bolt under the tray or the seat rail",
+    )
 
 
 def test_with_no_ground_point_noted_any_bare_metal_is_metered() -> None:
@@ -83,6 +97,9 @@ def test_a_box_of_its_own_for_the_wheel_is_named() -> None:
         "a lead that keeps it, or go without",
     )
     assert len(lack(BARE, box, circuit="camera").remedies) == 1
+    eye = module("eye", module_kind="camera", needs=["constant"], made_for=[])
+    assert lack(BARE, eye, circuit="camera").remedies == ("the The eye", "a lead that keeps it, or go without")
+    assert len(lack(BARE, eye, circuit="wheel buttons").remedies) == 1
 
 
 def test_without_a_chain_nothing_is_lacking() -> None:
@@ -93,7 +110,10 @@ def test_a_box_whose_lead_takes_the_place_of_a_radio_that_stays_is_looked_at_fir
     box = module(outputs={"accessory": {}}, needs_adapter=["other"])
     bare = tee("tee", ways={"accessory": "not there"})
     apart = lack(bare, box, plug_in("other", made_for=[]), job="keep it and amplify").remedies[0]
-    assert apart.endswith("look first whether the two go together")
+    assert apart == (
+        "the The box, which wants the The other: that takes the radio's place in the plug, "
+        "so look first whether the two go together"
+    )
     in_line = lack(bare, box, tee("other", made_for=[]), job="keep it and amplify").remedies[0]
     assert in_line == "the The box, which wants the The other"
     gone = lack(bare, box, job="keep it and amplify").remedies[0]

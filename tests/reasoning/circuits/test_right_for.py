@@ -36,6 +36,8 @@ def test_made_for_it_and_another_plug_there_is_wrong() -> None:
     assert said(plug_in(), connector("round"), late) == [
         ("wrong", "made for this build, as printed; nobody here has fitted it; the plug there is The round")
     ]
+    two = (connector("round"), late, connector("flat"), seen("two", "flat", splits={"build": "late"}))
+    assert said(plug_in(), *two)[0][1].endswith("; the plug there is The round or The flat")
 
 
 def test_where_the_plug_is_not_known_for_certain_look_first() -> None:
@@ -55,6 +57,8 @@ def test_what_plugs_in_and_was_made_for_others_is_looked_at_first() -> None:
         "look first",
         "it plugs in, but it was made for other cars: its leads may not be what this car has there",
     )
+    [line] = said(plug_in(made_for=[]), seen("one", splits={"build": "late"}))
+    assert line == ("look first", "it plugs in, and it does not say for which cars it was made")
 
 
 def test_a_job_that_failed_makes_it_wrong() -> None:
@@ -89,6 +93,14 @@ def test_a_lead_that_goes_by_its_plug_is_nothing_where_that_plug_is_not() -> Non
 
 def test_its_ends_for_the_car_are_those_shaped_like_a_radio() -> None:
     assert ends_for_car(tee()) == ("square",)
+    ends = {
+        "a": {"connector": "square", "side": "unit side"},
+        "b": {"connector": "round", "side": "vehicle side"},
+        "c": {"side": "unit side"},
+        "d": {"connector": "flat", "side": "unit side"},
+        "e": {"connector": "square", "side": "unit side"},
+    }
+    assert ends_for_car(tee(ends=ends)) == ("square", "flat")
 
 
 def test_where_every_build_is_alike_there_is_nothing_to_tell() -> None:

@@ -10,7 +10,9 @@ from tests.reasoning.circuits import a_car
         ("constant", "constant"),
         ("Left Front +", "left front +"),
         ("left front −", "left front -"),
+        ("left front –", "left front -"),
         ("ACC", "accessory"),
+        ("acc.", "accessory"),
         ("B+", "constant"),
         ("parking brake", "park brake"),
         ("switched", "accessory"),
@@ -38,6 +40,7 @@ def test_a_circuit_is_known_by_its_name_and_by_what_the_trade_calls_it(words: st
 def test_nothing_is_said_in_more_words_than_one() -> None:
     assert says_nothing("nothing with the key on")
     assert not says_nothing("constant")
+    assert not says_nothing("?")
 
 
 @pytest.mark.parametrize(

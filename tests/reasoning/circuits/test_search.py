@@ -2,6 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.search import best_chain
 from bezelbook.reasoning.circuits.wiring import Half, Link, Need, Output, Piece, Site
+from bezelbook.values.words import Circuit
 
 SQUARE = Half("square", "vehicle side")
 SITE = Site((SQUARE,))
@@ -75,7 +76,9 @@ def test_what_a_piece_makes_is_found() -> None:
 
 def test_a_radio_that_stays_must_fit_the_car() -> None:
     site = Site((SQUARE,), unit=Half("flat", "unit side"), radio=Half("round", "unit side"))
-    with pytest.raises(ValueError, match="left as it was"):
+    with pytest.raises(
+        ValueError, match=r"^a radio that stays must fit the car's plug, so that it can be left as it was$"
+    ):
         best_chain(site, [Need("constant")], [lead("one", "constant")])
 
 
@@ -89,3 +92,35 @@ def test_a_radio_that_stays_keeps_what_goes_through() -> None:
     needs = [Need("left front +", "from radio"), Need("left front +", "to car"), Need("constant", "through")]
     found, outcome = best_chain(site, needs, [tee])
     assert (found, outcome.cost[:2]) == (("tee",), (0, 0))
+
+
+def test_a_half_that_comes_from_the_radio_alone_is_worth_a_piece() -> None:
+    site = Site((SQUARE,), radio=Half("square", "unit side"))
+    out: dict[Circuit, tuple[Link, ...]] = {"left front +": (Link(B, ("c", "b")),), "constant": (Link(A, B),)}
+    plugs = {"a": Half("square", "unit side"), "b": SQUARE}
+    half = Piece("half", plugs, frozenset("c"), out, sees={"a": {"left front +": "known", "constant": "known"}})
+    assert names(site, [Need("left front +", "from radio")], half) == ("half",)
+    assert names(site, [Need("left front +", "from radio"), Need("constant", "through")], half) == ("half",)
+
+
+def test_what_can_be_done_without_is_fed_where_something_that_must_be_is_not() -> None:
+    needs = [Need("ground"), Need("constant", must=False)]
+    assert names(SITE, needs, lead("one", "constant")) == ("one",)
+
+
+def test_a_piece_that_wants_another_which_nobody_has_is_left_out() -> None:
+    needy = lead("needy", "constant", requires=frozenset({"gone"}))
+    assert names(SITE, [Need("constant")], needy, lead("plain", "constant")) == ("plain",)
+    behind = (lead("needy", "constant", requires=frozenset({"box"})), Piece("box", requires=frozenset({"gone"})))
+    assert names(SITE, [Need("constant")], *behind, lead("plain", "constant")) == ("plain",)
+
+
+def test_it_makes_no_difference_which_end_of_a_piece_goes_into_the_car() -> None:
+    turned = Piece(
+        "turned",
+        {"b": Half("square", "unit side")},
+        frozenset("a"),
+        {"constant": (Link(A, B),)},
+        sees={"b": {"constant": "known"}},
+    )
+    assert names(SITE, [Need("constant")], turned) == ("turned",)

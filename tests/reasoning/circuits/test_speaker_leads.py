@@ -1,6 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.circuits.speaker_leads import SpeakerLead, speaker_lead
+from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning.circuits.a_car import DOOR, car, connector, metered, plug_in, seen
 
 ENDS = {"a": {"connector": "square", "side": "unit side"}, "b": {"ends_in": "blades", "polarity_mark": "wide is plus"}}
@@ -21,6 +22,7 @@ def found(*records: Any) -> SpeakerLead:
 def test_a_lead_that_takes_the_plug_and_carries_plus_and_minus_fits() -> None:
     one = found(metered("one", (1, "left front +"), place=DOOR), lead())
     assert ([adapter.id for adapter in one.adapters], one.unknown) == (["lead"], ())
+    assert (one.plugs.state, one.plugs.connectors) == ("known", ("square",))
 
 
 def test_where_the_plug_is_argued_over_a_lead_for_either_is_shown() -> None:
@@ -29,6 +31,10 @@ def test_where_the_plug_is_argued_over_a_lead_for_either_is_shown() -> None:
 
 
 def test_half_a_pair_another_plug_or_another_sort_does_not() -> None:
+    with_ground = lead("with-ground", "left front +", "left front -", "ground")
+    assert found(seen("one", place=DOOR), with_ground).adapters == (with_ground,)
+    stopped = lead("stopped", "left front +", ways={"left front -": "not there"})
+    assert found(seen("one", place=DOOR), stopped).adapters == ()
     half = lead("half", "left front +")
     other = lead("other", ends={"a": {"connector": "round", "side": "unit side"}})
     wrong_half = lead("wrong-half", ends={"a": {"connector": "square", "side": "vehicle side"}})
@@ -36,11 +42,15 @@ def test_half_a_pair_another_plug_or_another_sort_does_not() -> None:
 
 
 def test_what_is_not_known_of_plug_and_polarity_is_said() -> None:
-    assert [one.what for one in found().unknown] == ["which plug the speaker has"]
+    assert found().unknown == (Missing("which plug the speaker has", "look with the lining off, 2 min", "the lead"),)
     bare = lead("bare", ends=ENDS | {"b": {"ends_in": "blades"}})
-    assert [one.what for one in found(seen("one", place=DOOR), bare).unknown] == [
-        "which cavity is plus",
-        "which lead of the The bare is plus",
-    ]
+    assert found(seen("one", place=DOOR), bare).unknown == (
+        Missing(
+            "which cavity is plus",
+            "compare with the new speaker by a phase check, 3 min; no battery on a tweeter or behind an amplifier",
+            "whether the bass is thin",
+        ),
+        Missing("which lead of the The bare is plus", "meter on the bench, 1 min", "the polarity"),
+    )
     told = found(metered("one", (1, "left front +"), place=DOOR, sure="told"))
     assert "which cavity is plus" in [one.what for one in told.unknown]

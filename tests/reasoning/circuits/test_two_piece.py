@@ -1,6 +1,8 @@
 from typing import Any
 
+from bezelbook.reasoning.circuits.jobs import REARS
 from bezelbook.reasoning.circuits.two_piece import TwoPiece, fits_in, pairs, two_piece
+from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning.circuits.a_car import CAR, DASH, LATE, book, car, plug_in, seen, tried, vehicle
 from tests.reasoning.making import record
 
@@ -52,12 +54,23 @@ def test_both_pieces_have_a_place_and_the_leads_a_chain() -> None:
     assert [(seat.piece.id, seat.place) for seat in one.elsewhere] == [("box", BAY)]
     assert [piece.record.id for piece in one.chain.pieces] == ["plug-in"]
     assert one.stopped_by == ""
+    assert (
+        one.headline
+        == "display: nobody has tried; box: nobody has tried; leads: complete, once the looks below are made"
+    )
+
+
+def test_the_leads_bring_what_the_radio_in_two_pieces_asks_for() -> None:
+    one = found(display(needs=["reverse"]))
+    extras = {need.circuit for need in one.chain.task.needs if not need.must} - set(REARS)  # type: ignore[union-attr]
+    assert extras == {"reverse"}
 
 
 def test_a_piece_that_certainly_has_no_place_stops_the_job() -> None:
     bare = {"verdict": "does not", "sure": "dry-fitted", "reason": "depth", **BARE}
     no = tried("no", what="display", **bare)
     assert found(no).stopped_by == "the Display does not go in"
+    assert found(no).headline == "the Display does not go in; leads: complete, once the looks below are made"
     nowhere = tried("no", what="box", place=BAY, **bare)
     assert found(nowhere).stopped_by == "the Box goes in nowhere"
 
@@ -71,7 +84,21 @@ def test_the_likeliest_place_for_the_box_comes_first() -> None:
 def test_a_vehicle_without_another_opening_asks_where_the_box_would_go() -> None:
     one = found(vehicle())
     assert (one.elsewhere, one.stopped_by) == ((), "")
-    assert one.unknown[0].what == "where the Box would go: the vehicle lists no other opening"
+    assert one.headline == (
+        "display: nobody has tried; box: no place for it yet; leads: complete, once the looks below are made"
+    )
+    assert one.unknown == (
+        Missing(
+            "where the Box would go: the vehicle lists no other opening",
+            "look under the seats, behind the glovebox and beside the boot, 10 min",
+            "whether the job can be done at all",
+        ),
+        Missing(
+            "how long the way is from the display to the box",
+            "lay a string along the way that the cable would take, clear of hinges and pedals, 5 min",
+            "whether one cable reaches",
+        ),
+    )
 
 
 def test_the_cable_reached_where_one_job_fitted_both() -> None:
@@ -80,6 +107,8 @@ def test_the_cable_reached_where_one_job_fitted_both() -> None:
     assert found(front, behind).reached == ("a",)
     assert found(front, behind).unknown == ()
     assert found(front, behind).cable_words == "nobody has measured how long it is; reached in a"
+    again = (tried("front-b", what="display", job="b"), tried("behind-b", what="box", place=BAY, job="b"))
+    assert found(front, behind, *again).cable_words.endswith("; reached in a, b")
 
 
 def test_two_jobs_a_job_without_a_tag_or_one_that_was_not_fitted_show_nothing() -> None:
@@ -92,7 +121,7 @@ def test_two_jobs_a_job_without_a_tag_or_one_that_was_not_fitted_show_nothing() 
         tried("behind", what="some box", place=BAY, job="a"),
     ):
         assert found(front, behind).reached == ()
-    assert found(front).unknown[-1].look.startswith("lay a string")
+    assert [one.what for one in found(front).unknown] == ["how long the way is from the display to the box"]
 
 
 def test_the_length_of_the_cable_is_on_either_record() -> None:
@@ -104,6 +133,7 @@ def test_a_build_is_asked_about_as_itself() -> None:
     one = found()
     assert dict(one.chain.car.build) == LATE
     assert one.front.answer.question.vehicle == CAR
+    assert one.front.answer.question.splits == LATE
 
 
 def test_a_place_that_is_asked_about_twice_answers_the_same() -> None:

@@ -56,6 +56,9 @@ def test_a_bridged_line_that_says_no_number_is_for_half_the_channels() -> None:
     drawn = draw(amplifier({"watts": "300 W", "load": "4 ohm", "bridged": "bridged"}, channels=4))
     assert drawn is not None
     assert drawn.watts == 600
+    odd = draw(amplifier({"watts": "300 W", "load": "4 ohm", "bridged": "bridged"}, channels=5))
+    assert odd is not None
+    assert odd.watts == 600, "the fifth has no other to be bridged with"
 
 
 def test_a_single_line_that_says_no_number_is_for_all_channels() -> None:

@@ -12,6 +12,9 @@ from bezelbook.reasoning.electric.decibel import power_change, tenths_of_a_decib
 def test_four_ohm_in_place_of_two_is_three_decibels_less() -> None:
     assert power_change(Fraction(2), Fraction(4)) == "3.0 dB less at the same setting"
     assert power_change(Fraction(4), Fraction(2)) == "3.0 dB more at the same setting"
+    # 10·log10(1.023) is 0.0988.
+    assert power_change(Fraction(1023), Fraction(1000)) == "0.1 dB more at the same setting"
+    assert power_change(Fraction(1000), Fraction(1023)) == "0.1 dB less at the same setting"
 
 
 def test_the_same_load_is_the_same_power() -> None:

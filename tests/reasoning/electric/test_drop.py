@@ -38,6 +38,8 @@ def test_a_metal_that_nobody_looked_at_may_leave_it_open() -> None:
     one = Range(Fraction(1), Fraction(1))
     assert drop(one, conductor("1 mm2", None), Fraction(20)).says == "too close"
     assert drop(one, conductor("1 mm2", None), Fraction(18)).says == "fine"
+    # From exactly half a volt up: it may be the most that is allowed, or more.
+    assert drop(Range(Fraction(1), Fraction(2)), conductor("1 mm2"), Fraction(29)).says == "too close"
     assert drop(one, conductor("1 mm2", None), Fraction(30)).says == "too much"
     assert drop(Range(Fraction(1), Fraction(2)), conductor("1 mm2"), Fraction(15)).volts == (
         Fraction(15, 58),

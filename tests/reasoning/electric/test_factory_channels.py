@@ -2,7 +2,9 @@ from typing import Any
 
 from bezelbook.kinds.note.record import Seen
 from bezelbook.kinds.record import Record
+from bezelbook.reasoning.electric.channel import Hanging
 from bezelbook.reasoning.electric.factory_channels import FactoryChannel, factory_channels
+from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning import making
 from tests.reasoning.electric.ranges import span
 from tests.reasoning.making import CAR, split
@@ -22,7 +24,7 @@ def seen(named: str, place: str, speaker: dict[str, Any], **content: Any) -> See
 
 
 def channels(*notes: Record, **car: Any) -> tuple[FactoryChannel, ...]:
-    vehicle = making.vehicle(places=PLACES, **car)
+    vehicle = making.vehicle(**({"places": PLACES} | car))
     return factory_channels(making.book(vehicle, *notes), vehicle)
 
 
@@ -36,7 +38,13 @@ def test_a_load_is_not_quoted_until_somebody_looked_what_else_hangs_there() -> N
     assert one.places == ("door",)
     assert one.sees.least is None
     assert one.driven_by == "radio"
-    assert [missing.what for missing in one.unknown] == ["what else hangs on this channel"]
+    assert one.unknown == (
+        Missing(
+            "what else hangs on this channel",
+            "a tone on one speaker's leads, and listen which others play, 5 min",
+            "a second speaker in parallel halves the load",
+        ),
+    )
 
 
 def test_a_speaker_that_hangs_alone_is_the_load() -> None:
@@ -53,6 +61,7 @@ def test_two_places_on_one_channel_are_in_parallel_whichever_note_says_so() -> N
         seen("b", "mirror", {"impedance": "4 ohm"}),
     )
     assert one.places == ("door", "mirror")
+    assert one.hanging == (Hanging("door", span(4)), Hanging("mirror", span(4)))
     assert one.sees.least == span(2)
     assert one.notes == ("a", "b")
 
@@ -72,18 +81,21 @@ def test_a_tweeter_behind_its_capacitor_counts_where_both_play() -> None:
         seen("a", "door", {"impedance": "4 ohm", "together_with": ["mirror"]}),
         seen("b", "mirror", {"impedance": "4 ohm", "filter": {"capacitor": "4.7 µF"}}),
     )
+    assert one.hanging == (Hanging("door", span(4)), Hanging("mirror", span(4), high_only=True))
     assert one.sees.low_notes == span(4)
     assert one.sees.least == span(2)
 
 
 def test_a_partner_whose_load_nobody_read_leaves_it_unknown() -> None:
-    [one] = channels(seen("a", "door", {"impedance": "4 ohm", "together_with": ["mirror", "gone"]}))
-    assert one.places == ("door", "mirror", "gone")
+    [one] = channels(seen("a", "door", {"impedance": "4 ohm", "together_with": ["mirror", "gone-by"]}))
+    assert one.places == ("door", "mirror", "gone-by")
     assert one.sees.least is None
-    assert [missing.what for missing in one.unknown] == [
-        "the load of the speaker at mirror",
-        "the load of the speaker at gone",
-    ]
+    look = "meter at the speaker's plug, speaker off the loom, 3 min; a tweeter behind a capacitor reads open"
+    changes = "what the channel sees, and which amplifier may stand in for it"
+    assert one.unknown == (
+        Missing("the load of the speaker at mirror", look, changes),
+        Missing("the load of the speaker at gone by", look, changes),
+    )
 
 
 def test_builds_are_kept_apart_and_a_blank_is_a_build_of_its_own() -> None:
@@ -117,6 +129,14 @@ def test_where_notes_differ_the_lower_load_counts_until_settled() -> None:
     )
     assert one.sees.least == span(2)
     assert one.differ == ("door: a says 4 ohm, b says 2 ohm",)
+    places = {"rear-door": {"kind": "door lower", "side": "left"}}
+    [one] = channels(
+        seen("a", "rear-door", {"impedance": "4 ohm", "together_with": []}),
+        seen("b", "rear-door", {"impedance": "4 ohm"}),
+        seen("c", "rear-door", {"impedance": "2 ohm"}),
+        places=places,
+    )
+    assert one.differ == ("rear door: a says 4 ohm, b says 4 ohm, c says 2 ohm",)
 
 
 def test_a_note_that_was_replaced_says_nothing() -> None:
@@ -162,3 +182,50 @@ def test_who_drives_it_may_be_argued_over() -> None:
 def test_a_place_that_the_vehicle_does_not_list_comes_last() -> None:
     found = channels(seen("a", "attic", {"impedance": "4 ohm"}), seen("b", "door", {"impedance": "4 ohm"}))
     assert [one.places for one in found] == [("door",), ("attic",)]
+
+
+def test_only_what_bears_on_the_speakers_of_the_place_keeps_builds_apart() -> None:
+    at_door = split("few", "many", bears_on={"places": ["door"], "subjects": ["speakers"]})
+    roof = split("low", "high", bears_on={"subjects": ["room"]})
+    said = {"form": "metered", "vehicle": CAR, "plug": "p", "cavities": [{"cavity": 1, "carries": "x"}]}
+    outputs = [{"channel": "left front", "feeds": ["door"]}, {"channel": "left rear", "feeds": ["dash"]}]
+    found = channels(
+        seen("a", "door", {"impedance": "4 ohm"}, splits={"sound": "few", "roof": "low"}),
+        seen("b", "mirror", {"impedance": "4 ohm"}, splits={"sound": "few", "roof": "low"}),
+        making.record("notes", "m", said | {"place": "dash", "splits": {"sound": "many"}, "channels": outputs}),
+        splits={"sound": at_door, "roof": roof},
+    )
+    assert [(one.places, one.build) for one in found] == [
+        (("door",), (("sound", "few"),)),
+        (("door",), (("sound", "many"),)),
+        (("mirror",), ()),
+        (("dash",), ()),
+    ]
+
+
+def test_places_hang_together_though_builds_differ_at_one_of_them_alone() -> None:
+    at_door = split("few", "many", bears_on={"places": ["door"], "subjects": ["speakers"]})
+    found = channels(
+        seen("a", "mirror", {"impedance": "4 ohm", "together_with": ["door"]}),
+        seen("b", "door", {"impedance": "4 ohm"}, splits={"sound": "few"}),
+        splits={"sound": at_door},
+    )
+    assert {(one.places, one.build): one.sees.least for one in found} == {
+        (("door", "mirror"), (("sound", "few"),)): span(2),
+        (("door", "mirror"), ()): span(2),
+    }
+
+
+def test_a_year_tells_the_build_where_only_one_lists_it() -> None:
+    sides = {"base": {"years": [1, 2]}, "upgraded": {"years": [3, 4]}}
+    said = {"form": "metered", "vehicle": CAR, "plug": "p", "cavities": [{"cavity": 1, "carries": "x"}]}
+    outputs = [{"channel": "left front", "feeds": ["mirror"]}]
+    found = channels(
+        seen("a", "door", {"impedance": "4 ohm"}, year=1),
+        making.record("notes", "m", said | {"place": "dash", "year": 3, "channels": outputs}),
+        splits={"sound": {"values": sides, "differs_in": "audio"}},
+    )
+    assert [(one.places, one.build) for one in found] == [
+        (("door",), (("sound", "base"),)),
+        (("mirror",), (("sound", "upgraded"),)),
+    ]

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from bezelbook.reasoning.electric.amounts import Range
 from bezelbook.reasoning.electric.conductor import conductor
-from bezelbook.reasoning.electric.fuse import RATINGS, Says, fuse, largest, on_wire
+from bezelbook.reasoning.electric.fuse import RATINGS, Fusing, Says, fuse, largest, on_wire
 
 
 def drawn(low: Fraction | int, high: Fraction | int | None = None) -> Range:
@@ -46,9 +46,9 @@ def test_thin_wire_has_no_usual_fuse() -> None:
     assert largest(conductor("18 AWG")) is None
     assert largest(conductor("0.001 mm2")) is None
     chosen = fuse(drawn(2), conductor("18 AWG"))
-    assert chosen.amps == 2
-    assert chosen.says == "unknown"
-    assert "wire maker" in chosen.why
+    assert chosen == Fusing(
+        Fraction(2), "unknown", "no usual fuse is known for 18 AWG copper: the wire maker's figure rules"
+    )
 
 
 @pytest.mark.parametrize(
@@ -77,15 +77,16 @@ def test_each_large_size_that_shops_stock_is_the_fuse_for_its_own_draw(rating: i
 def test_what_is_not_known_to_be_copper_has_no_usual_fuse() -> None:
     assert largest(conductor("4 AWG", "copper-clad aluminium")) is None
     assert largest(conductor("4 AWG", None)) is None
-    assert fuse(drawn(54), conductor("4 AWG", None)).says == "unknown"
+    blank = fuse(drawn(54), conductor("4 AWG", None))
+    rules = "the wire maker's figure rules"
+    assert blank == Fusing(Fraction(60), "unknown", f"no usual fuse is known for 4 AWG wire: {rules}")
     said = fuse(drawn(54), conductor("4 AWG", "copper-clad aluminium")).why
-    assert said.startswith("no usual fuse is known for 4 AWG copper-clad aluminium")
+    assert said == f"no usual fuse is known for 4 AWG copper-clad aluminium: {rules}"
 
 
 def test_a_draw_that_no_fuse_carries_is_split() -> None:
-    chosen = fuse(drawn(301), conductor("4/0 AWG"))
-    assert (chosen.amps, chosen.says) == (None, "the wire is too thin")
-    assert "no usual fuse carries 301 A" in chosen.why
+    chosen = fuse(drawn(Fraction(3008, 10)), conductor("4/0 AWG"))
+    assert chosen == Fusing(None, "the wire is too thin", "no usual fuse carries 301 A: split the run")
     assert fuse(drawn(300), conductor("4/0 AWG")).amps == 300
 
 
@@ -96,8 +97,8 @@ def test_the_most_that_may_be_drawn_is_carried() -> None:
 def test_each_answer_says_why() -> None:
     usual = largest(conductor("8 AWG"))
     assert usual is not None
-    assert on_wire(Fraction(50), usual)[1].startswith("the wire carries up to 50 A")
-    assert on_wire(Fraction(60), usual)[1].startswith("50 A for sure, 60 A at most")
+    assert on_wire(Fraction(50), usual)[1] == "the wire carries up to 50 A; the wire maker's figure rules"
+    assert on_wire(Fraction(60), usual)[1] == "50 A for sure, 60 A at most; the wire maker's figure rules"
     assert on_wire(Fraction(80), usual)[1] == "no more than 60 A on this wire"
 
 

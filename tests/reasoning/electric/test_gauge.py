@@ -4,6 +4,7 @@ from itertools import pairwise
 import pytest
 
 from bezelbook.reasoning.electric.gauge import copper_in, gauge_number, gauge_words, gauges_within
+from bezelbook.reasoning.electric.pi import PI_HIGH, PI_LOW
 
 
 @pytest.fixture(autouse=True)
@@ -47,3 +48,12 @@ def test_a_square_of_copper_is_at_least_the_gauges_that_hold_no_more() -> None:
     assert next(gauges_within(Fraction(500))) == -3
     assert [*gauges_within(Fraction(1, 1000))] == []
     assert [*gauges_within(copper_in(40).high)] == [40]
+
+
+# The law of the gauge itself (NBS Handbook 100, section 2.1): the 39th power of the square of a diameter is whole.
+@pytest.mark.parametrize("number", range(-3, 41))
+def test_the_law_of_the_gauge_lies_between_the_bounds(number: int) -> None:
+    square = Fraction(127, 1000) ** 2
+    low, high = copper_in(number).low * 4 / PI_LOW / square, copper_in(number).high * 4 / PI_HIGH / square
+    assert low**39 <= Fraction(92) ** (2 * (36 - number)) < high**39
+    assert high - low == Fraction(1, 10**20)

@@ -3,7 +3,7 @@ from fractions import Fraction
 import pytest
 
 from bezelbook.reasoning.electric.amounts import Range
-from bezelbook.reasoning.electric.least_load import Least, Says, limit_look, may_see, ohm, ohms
+from bezelbook.reasoning.electric.least_load import Least, Says, Sight, limit_look, may_see, ohm, ohms
 from bezelbook.reasoning.electric.wiring import ways
 from bezelbook.values.quantity import Quantity, read_quantity
 
@@ -49,15 +49,19 @@ def test_of_two_two_ohm_subwoofers_on_a_bridged_four_ohm_minimum_only_series_is_
 
 def test_a_load_that_nobody_knows_is_unknown_and_says_where_to_look() -> None:
     sight = may_see(None, USUAL, "single")
-    assert sight.says == "unknown"
-    assert "see what else hangs there" in sight.look
+    look = "read it off the speakers, and see what else hangs there"
+    assert sight == Sight("unknown", "the load is not known", look)
 
 
 def test_a_limit_that_nobody_read_leaves_it_unknown() -> None:
     sight = may_see(load(4), Least(None, None), "single")
     assert (sight.says, sight.why) == ("unknown", "its lowest load single is not looked")
-    assert sight.look == limit_look("single")
-    assert may_see(load(4), Least(None, "not looked"), "bridged").look == limit_look("bridged")
+    assert (
+        sight.look == limit_look("single") == "the lowest load single, printed on the amplifier or in its sheet, 2 min"
+    )
+    look = "the lowest load bridged, printed on the amplifier or in its sheet, 2 min"
+    blank = may_see(load(4), Least(None, "not looked"), "bridged")
+    assert blank == Sight("unknown", "its lowest load bridged is not looked", look)
 
 
 def test_without_a_bridged_limit_half_the_load_is_held_against_the_single_one() -> None:
@@ -69,14 +73,16 @@ def test_without_a_bridged_limit_half_the_load_is_held_against_the_single_one() 
 
 
 def test_what_cannot_be_bridged_is_not_answered_for() -> None:
-    assert may_see(load(8), Least(typed("2 ohm"), "does not apply"), "bridged").says == "does not apply"
+    never = may_see(load(8), Least(typed("2 ohm"), "does not apply"), "bridged")
+    assert never == Sight("does not apply", "it cannot be bridged")
     assert may_see(load(8), Least(typed("2 ohm"), "does not apply"), "single").says == "fine"
 
 
 def test_a_load_that_its_plus_minus_leaves_open_is_too_near_to_tell() -> None:
     sight = may_see(load("1.5", "2.5"), USUAL, "single")
     assert sight.why == "1.5 ohm to 2.5 ohm, and 2 ohm is the lowest it is made for single: too near to tell"
-    assert sight.look.startswith("ohmmeter")
+    assert sight.look == "ohmmeter across the leads, amplifier unplugged, 2 min"
+    assert may_see(load(4), USUAL, "single") == Sight("fine", "4 ohm, and 2 ohm is the lowest it is made for single")
 
 
 def test_a_loose_limit_counts_at_the_end_that_is_safe() -> None:

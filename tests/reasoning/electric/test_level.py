@@ -1,7 +1,7 @@
 from typing import Any
 
 from bezelbook.kinds.note.record import AnyNote, Metered
-from bezelbook.reasoning.electric.level import loudest
+from bezelbook.reasoning.electric.level import Level, loudest
 from tests.reasoning import making
 from tests.reasoning.electric.test_resistor_rule import AUDIO, UPGRADED
 from tests.reasoning.making import CAR, HOLE
@@ -39,6 +39,13 @@ def test_what_nobody_metered_is_not_known() -> None:
 def test_another_package_and_a_blank_one_tell_nothing() -> None:
     assert found(metered("a", "9 V", splits={"sound": "base"})) is None
     assert found(metered("a", "9 V", splits={})) is None
+
+
+def test_a_year_tells_the_package_where_only_one_lists_it() -> None:
+    values = {"base": {"years": [1, 2]}, "upgraded": {"years": [3, 4]}}
+    car = making.vehicle(splits={"sound": {"values": values, "differs_in": "audio"}})
+    note = metered("a", "9 V", splits={}, year=3)
+    assert loudest(making.book(car, note), car, PACKAGE) == Level(note.channels[0].level, "a")  # type: ignore[arg-type]
 
 
 def test_a_note_whose_place_another_took_tells_nothing() -> None:

@@ -36,4 +36,11 @@ def test_a_model_year_may_say_it() -> None:
 def test_a_build_says_what_was_not_looked() -> None:
     car = making.vehicle(splits={"sound": AUDIO, "roof": split("low", "high", bears_on={"subjects": ["room"]})})
     assert build_at(car, HOLE, "speakers", {}, None) == (("sound", "not looked"),)
+    ears = making.vehicle(splits={"sound": split("few", "many", bears_on={"subjects": ["speakers"]})})
+    assert build_at(ears, HOLE, "speakers", {"sound": "few"}, None) == (("sound", "few"),)
+    assert build_at(ears, HOLE, "room", {"sound": "few"}, None) == ()
+    by_year = {"values": {"few": {"years": [1]}, "many": {"years": [2]}}, "bears_on": {"places": [HOLE]}}
+    at_hole = making.vehicle(splits={"sound": by_year})
+    assert build_at(at_hole, HOLE, "speakers", {}, 2) == (("sound", "many"),)
+    assert build_at(at_hole, "boot", "speakers", {}, 2) == ()
     assert build_at(car, HOLE, "speakers", {"sound": "base", "roof": "low"}, None) == (("sound", "base"),)

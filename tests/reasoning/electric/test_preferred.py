@@ -27,3 +27,9 @@ def test_ten_times_as_much_is_ten_times_the_value(wanted: Fraction, named: Serie
 
 def test_of_two_as_near_the_smaller_is_taken() -> None:
     assert nearest(Fraction(11, 10), "E12") == 1
+
+
+# IEC 60063: from memory, 15, 18 and 22 follow each other in E12, 47 and 100 in E3.
+def test_the_nearer_of_the_two_beside_it_is_taken() -> None:
+    wanted = ((Fraction(17), "E12"), (Fraction(16), "E12"), (Fraction(80), "E3"), (Fraction(22), "E12"))
+    assert [nearest(value, named) for value, named in wanted] == [18, 15, 100, 22]  # type: ignore[arg-type]

@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.electric.resistor_place import Amplifier, Speaker, wants
 from bezelbook.reasoning.electric.resistor_rule import ResistorRule
-from tests.reasoning.electric.test_resistor_rule import NEEDS, NEEDS_NOT, UPGRADED, after, rules
+from tests.reasoning.electric.test_resistor_rule import NEEDS, NEEDS_NOT, UPGRADED, after, resistor, rules
 
 PROVEN = rules(after("a", NEEDS, splits=UPGRADED))["upgraded"]
 UNKNOWN = rules()["base"]
@@ -27,14 +27,17 @@ ARGUED = rules(after("a", NEEDS, splits=UPGRADED), after("b", NEEDS_NOT, splits=
 def test_only_a_kept_amplifier_that_lost_its_speaker_gets_one(
     amplifier: Amplifier, speaker: Speaker, says: str
 ) -> None:
-    want = wants(amplifier, speaker, PROVEN)
-    assert want.says == says
-    assert want.why
+    assert wants(amplifier, speaker, PROVEN).says == says
+
+
+TWO = resistor("47 ohm", "works", "muted")
+SEVERAL = rules(after("a", NEEDS, TWO, splits=UPGRADED), after("b", NEEDS, splits=UPGRADED))["upgraded"]
 
 
 @pytest.mark.parametrize(
     ("rule", "says", "why"),
     [
+        (SEVERAL, "needs it", "20 ohm, 47 ohm proven on this package"),
         (PROVEN, "needs it", "20 ohm proven on this package"),
         (ARGUED, "argued over", "20 ohm proven on this package"),
         (NOT_NEEDED, "none", "it was tried without on this package and works"),
@@ -47,5 +50,9 @@ def test_no_value_is_named_but_one_that_was_proven(rule: ResistorRule | None, sa
 
 
 def test_a_circuit_without_its_amplifier_says_so() -> None:
+    assert wants("not looked", "taken away", PROVEN).why == (
+        "whether a factory amplifier is there and stays is not looked"
+    )
+    assert wants("kept", "not looked", PROVEN).why == "whether its speaker is taken away is not said"
     assert wants("gone", "taken away", PROVEN).why == "its factory amplifier is gone"
     assert wants("kept", "still driven", PROVEN).why == "it still drives its speaker"

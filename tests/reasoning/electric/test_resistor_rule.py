@@ -35,7 +35,8 @@ NEEDS_NOT = resistor("47 ohm", "works", "works")
 # Trade 13: resistors on the fronts only if the package is upgraded, unknown else.
 def test_what_is_proven_on_one_package_says_nothing_of_another() -> None:
     found = rules(after("a", NEEDS, splits=UPGRADED))
-    assert found["upgraded"].says == "needs it"
+    assert (found["upgraded"].says, found["upgraded"].until_settled) == ("needs it", "")
+    assert (found["base"].says, found["base"].until_settled) == ("unknown", "")
     assert [proof.resistor.value.typed for proof in found["upgraded"].proven] == ["20 ohm"]
     assert found["upgraded"].witnesses == 1
     assert found["upgraded"].missing == ()
@@ -85,6 +86,18 @@ def test_two_that_cannot_both_be_true_are_argued_over_and_until_then_it_needs_it
     rule = rules(after("a", NEEDS, splits=UPGRADED), after("b", NEEDS_NOT, splits=UPGRADED))["upgraded"]
     assert (rule.says, rule.until_settled) == ("argued over", "needs it")
     assert rule.witnesses == 2
+    assert ([proof.note.id for proof in rule.proven], [proof.note.id for proof in rule.against]) == (["a"], ["b"])
+    assert rule.beside == ()
+
+
+def test_a_year_tells_the_package_where_only_one_lists_it() -> None:
+    values = {"base": {"years": [1, 2]}, "upgraded": {"years": [3, 4]}}
+    car = making.vehicle(splits={"sound": {"values": values, "differs_in": "audio"}})
+    found = resistor_rules(making.book(car, after("a", NEEDS, year=3)), car)
+    assert [(rule.package, rule.says) for rule in found] == [
+        ((("sound", "base"),), "unknown"),
+        ((("sound", "upgraded"),), "needs it"),
+    ]
 
 
 # Trade C40: two values that both worked stand beside each other.

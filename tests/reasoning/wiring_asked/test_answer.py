@@ -3,8 +3,9 @@ from typing import Any
 from bezelbook.reasoning.wiring_asked.answer import NO_PAIR, wiring_answer
 from bezelbook.reasoning.wiring_asked.plain import PlainWiring
 from bezelbook.reasoning.wiring_asked.question import JobAsked, WiringQuestion
-from tests.reasoning.circuits.a_car import CAR, DASH, DOOR, book, plug_in, seen
+from tests.reasoning.circuits.a_car import CAR, DASH, DOOR, EVERYTHING, after, book, plug_in, seen, tee, vehicle
 from tests.reasoning.circuits.test_two_piece import box, display, van
+from tests.reasoning.making import record
 
 LATE = {"build": "late"}
 
@@ -34,9 +35,37 @@ def test_where_all_builds_are_alike_there_is_nothing_to_tell() -> None:
     assert (one["builds_words"], one["tell"]) == ("", "")
 
 
+def test_what_is_known_of_the_car_leaves_the_other_builds_out() -> None:
+    for known in ({"splits": LATE}, {"year": 3}):
+        [late] = answered(seen("one", splits=LATE), plug_in(), **known)["answers"]
+        assert late["builds"] == [LATE | {"audio": "base"}, LATE | {"audio": "upgraded"}]
+
+
+def test_builds_of_which_the_same_is_said_by_other_notes_are_one() -> None:
+    notes = [after(f"n-{one}", kept=["camera"], splits=LATE | {"audio": one}) for one in ("base", "upgraded")]
+    base = vehicle().model_dump(mode="json", exclude={"id"}, exclude_none=True)
+    base["splits"]["audio"]["bears_on"] = {"subjects": ["circuits", "amplifier", "kept"]}
+    [one] = answered(vehicle(**base), *notes, splits=LATE)["answers"]
+    assert one["builds"] == [LATE | {"audio": "base"}, LATE | {"audio": "upgraded"}]
+    lost = after("n-upgraded", lost=["camera"], splits=LATE | {"audio": "upgraded"})
+    assert len(answered(vehicle(**base), notes[0], lost, splits=LATE)["answers"]) == 2
+
+
+def test_the_radio_and_the_amplifier_that_were_named_are_the_ones_that_are_answered_for() -> None:
+    radio = record("head_units", "radio", {"name": "A radio", "size_class": "double", "needs": ["reverse"]})
+    amp = {"name": "Amp", "origin": "added", "inputs": [{"level": "high", "wakes": "there"}]}
+    [found] = answered(seen("one"), plug_in("plug-in", *EVERYTHING), radio, unit="radio", splits=LATE)["answers"]
+    assert [lack["circuit"] for lack in found["lacks"]] == ["reverse"]
+    wakes = (seen("one"), tee(), record("amplifiers", "amp", amp))
+    [found] = answered(*wakes, jobs=("keep it and amplify",), amplifier="amp", splits=LATE)["answers"]
+    assert [lack["must"] for lack in found["lacks"] if lack["circuit"] == "accessory"] == [False]
+
+
 def test_every_job_has_its_answer() -> None:
-    assert answered(jobs=("aerial",))["answers"][0]["verdict"] == "plug not looked"
-    assert answered(jobs=("speaker lead",))["answers"][0]["place"] == DOOR
+    [aerial] = answered(jobs=("aerial",))["answers"]
+    assert (aerial["job"], aerial["words"]) == ("aerial", "nobody has looked which plug the aerial has")
+    [lead] = answered(jobs=("speaker lead",))["answers"]
+    assert (lead["job"], lead["place"]) == ("speaker lead", DOOR)
     [one] = answered(jobs=("two-piece radio",))["answers"]
     assert (one["verdict"], one["words"]) == ("nothing mates", NO_PAIR)
 

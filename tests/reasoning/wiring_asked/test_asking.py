@@ -38,14 +38,14 @@ def test_what_is_known_of_the_car_and_the_parts() -> None:
     ("content", "words"),
     [
         ({}, '"job" is missing'),
-        ({"job": "sing"}, 'no job "sing"'),
-        ({"job": "radio", "place": "boot"}, "place of"),
-        ({"job": "radio", "place": DOOR}, "no place for that job"),
-        ({"job": "speaker lead", "place": DASH}, "no place for that job"),
-        ({"job": "radio", "unit": "gone"}, 'no head unit "gone"'),
-        ({"job": "amplify", "amplifier": "gone"}, 'no amplifier "gone"'),
-        ({"job": "radio", "what": "165 mm"}, 'there is no "what"'),
-        ({"job": "radio", "vehicle": "gone"}, "no vehicle"),
+        ({"job": "sing"}, 'there is no job "sing"'),
+        ({"job": "radio", "place": "boot"}, 'the book has no place of small-van-1 "boot"'),
+        ({"job": "radio", "place": DOOR}, "front-door-left is no place for that job (door lower)"),
+        ({"job": "speaker lead", "place": DASH}, "dash-centre is no place for that job (plain opening)"),
+        ({"job": "radio", "unit": "gone"}, 'the book has no head unit "gone"'),
+        ({"job": "amplify", "amplifier": "gone"}, 'the book has no amplifier "gone"'),
+        ({"job": "radio", "what": "165 mm"}, 'there is no "what" in a question about wiring'),
+        ({"job": "radio", "vehicle": "gone"}, 'the book has no vehicle "gone"'),
     ],
 )
 def test_what_is_not_in_the_book_is_said(content: dict[str, Any], words: str) -> None:

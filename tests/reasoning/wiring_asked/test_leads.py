@@ -1,6 +1,7 @@
 from typing import Any
 
 from bezelbook.reasoning.wiring_asked.leads import aerial_answer, speaker_answer
+from bezelbook.reasoning.wiring_asked.parts import nothing_of, piece_of
 from bezelbook.reasoning.wiring_asked.plain import PlainBuild
 from tests.reasoning.circuits.a_car import DOOR, car, connector, metered, plug_in, seen
 
@@ -20,10 +21,12 @@ def speaker(*records: Any) -> PlainBuild:
 
 
 def test_a_speakers_lead_whose_plus_is_known_is_complete() -> None:
-    found = speaker(lead(), metered("one", (1, "left front +"), (2, "left front -"), place=DOOR))
-    assert (found["verdict"], found["words"]) == ("complete", "The lead, and its plus is known")
-    assert [(piece["id"], piece["in_hand"]) for piece in found["pieces"]] == [("lead", "to order")]
-    assert found["unknown"] == []
+    own = car(lead(), metered("one", (1, "left front +"), (2, "left front -"), place=DOOR), place=DOOR)
+    why = "made for other cars: its leads may not be what this car has there"
+    assert speaker_answer(own) == nothing_of(own, "speaker lead", "complete", "The lead, and its plus is known") | {
+        "plugs": [{"plug": "The square", "state": "known", "notes": ["one"], "not_to_be_taken_for": []}],
+        "pieces": [piece_of(own.book, own.book.adapters["lead"], why)],
+    }
 
 
 def test_one_whose_plus_nobody_knows_hangs_on_a_look() -> None:
@@ -33,8 +36,10 @@ def test_one_whose_plus_nobody_knows_hangs_on_a_look() -> None:
 
 
 def test_no_lead_and_no_plug_say_so() -> None:
-    assert speaker(seen("one", place=DOOR))["words"] == "no speaker lead in the book fits it"
-    assert speaker(lead())["verdict"] == "plug not looked"
+    none = speaker(seen("one", place=DOOR))
+    assert (none["verdict"], none["words"]) == ("nothing mates", "no speaker lead in the book fits it")
+    blank = speaker(lead())
+    assert (blank["verdict"], blank["words"]) == ("plug not looked", "nobody knows: the plug comes first")
 
 
 def aerial(*records: Any, plug: str = "coded", amplified: str = "there") -> PlainBuild:
@@ -45,9 +50,14 @@ def aerial(*records: Any, plug: str = "coded", amplified: str = "there") -> Plai
 
 def test_an_aerial_has_its_lead() -> None:
     found = aerial()
-    assert (found["verdict"], [piece["id"] for piece in found["pieces"]]) == ("complete", ["wire"])
-    assert found["words"] == "The coded, with an amplifier that wants feeding: The wire"
-    assert aerial(amplified="not looked")["verdict"] == "complete if"
+    words = "The coded, with an amplifier that wants feeding: The wire"
+    assert (found["job"], found["verdict"], found["words"]) == ("aerial", "complete", words)
+    assert [(piece["id"], piece["why"]) for piece in found["pieces"]] == [
+        ("wire", "made for this build, as printed; nobody here has fitted it")
+    ]
+    blank = aerial(amplified="not looked")
+    assert (blank["verdict"], blank["words"]) == ("complete if", "The coded: The wire")
+    assert [look["what"] for look in blank["unknown"]] == ["whether the aerial has an amplifier that wants feeding"]
 
 
 def test_one_that_needs_none_and_one_that_nothing_fits() -> None:
@@ -57,9 +67,18 @@ def test_one_that_needs_none_and_one_that_nothing_fits() -> None:
     two = seen("two", None, aerials=[{"amplified": "not there"}])
     found = aerial(two)
     assert found["verdict"] == "nothing mates"
-    assert "an aerial plug that nobody looked at: no lead in the book fits it" in found["words"]
+    assert found["words"] == (
+        "The coded, with an amplifier that wants feeding: The wire; "
+        "an aerial plug that nobody looked at: no lead in the book fits it"
+    )
 
 
 def test_an_aerial_that_nobody_looked_at_is_looked_at() -> None:
-    found = aerial_answer(car())
-    assert (found["verdict"], found["unknown"][0]["what"]) == ("plug not looked", "which plug the aerial has")
+    own = car()
+    words = "nobody has looked which plug the aerial has"
+    look = {
+        "what": "which plug the aerial has",
+        "look": "look behind the radio, 2 min with it out",
+        "changes": "which lead, and whether it wants feeding",
+    }
+    assert aerial_answer(own) == nothing_of(own, "aerial", "plug not looked", words) | {"unknown": [look]}

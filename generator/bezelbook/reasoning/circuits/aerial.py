@@ -59,7 +59,7 @@ def aerial_leads(car: Car) -> tuple[AerialLead, ...]:
 
 
 def _lead(car: Car, seen: AerialSeen) -> AerialLead:
-    way, end = _first(car.book, seen.connector) if seen.connector else ((), "")
+    way, end = _first(car.book, seen.connector)
     straight = not way and _goes_straight_in(car.book, seen.connector)
     return AerialLead(seen, way, end, straight, tuple(_unknown(seen, way)))
 

@@ -15,7 +15,7 @@ def builds_said(vehicle: Vehicle, builds: Sequence[Build]) -> str:
     pairs = [dict(build) for build in builds]
     axes = [axis for axis in (pairs[0] if pairs else {}) if not _free(vehicle, axis, pairs)]
     said = dict.fromkeys(", ".join(pair[axis] for axis in axes) for pair in pairs)
-    return listed([words for words in said if words], "or") if any(said) else ""
+    return listed([words for words in said if words], "or")
 
 
 def _free(vehicle: Vehicle, axis: str, pairs: Sequence[dict[str, str]]) -> bool:

@@ -25,13 +25,13 @@ class Car:
     place: str
     build: Build
     # What was worked out of it; that depends on the book alone, so that keeping it changes nothing.
-    kept: dict[tuple[str, str], Any] = field(default_factory=dict, compare=False, repr=False)
+    kept: dict[tuple[Callable[..., Any], tuple[str, ...]], Any] = field(default_factory=dict, compare=False, repr=False)
 
-    def once(self, what: str, of: str, work_out: Callable[[], T]) -> T:
-        """What was worked out under this name, or is now."""
-        if (what, of) not in self.kept:
-            self.kept[what, of] = work_out()
-        found: T = self.kept[what, of]
+    def once(self, work_out: Callable[..., T], *of: str) -> T:
+        """What this function works out of this car and of these, asked once."""
+        if (work_out, of) not in self.kept:
+            self.kept[work_out, of] = work_out(self, *of)
+        found: T = self.kept[work_out, of]
         return found
 
     @cached_property
@@ -95,4 +95,4 @@ def _tells(vehicle: Vehicle, axes: tuple[str, ...]) -> Iterator[str]:
     for axis in axes:
         for value, side in vehicle.splits[axis].values.items():
             if side.tell:
-                yield f"{value}: {side.tell.rstrip('.')}"
+                yield f"{value}: {side.tell.removesuffix('.')}"

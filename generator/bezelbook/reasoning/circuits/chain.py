@@ -1,11 +1,12 @@
 """Which pieces of wiring a job takes in one build of a car, what becomes of every circuit, and what it hangs on."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.jobs import Job, Task, tasks
-from bezelbook.reasoning.circuits.outcome import Outcome
+from bezelbook.reasoning.circuits.outcome import Feed, Outcome
 from bezelbook.reasoning.circuits.pieces import Candidate, candidates
 from bezelbook.reasoning.circuits.plugs import Plugs, lent_by_sisters, plugs_at
 from bezelbook.reasoning.circuits.search import best_chain
@@ -41,20 +42,12 @@ class Chain:
             return "nothing mates"
         if any(state not in FED for state in must):
             return "not complete"
-        known = self.plugs.state == "known" and all(state == "known" for state in must) and not self._asleep
-        return "complete" if known else "complete if"
-
-    @property
-    def _asleep(self) -> bool:
-        """Whether an amplifier that gets its sound from the new radio has nothing that is known to wake it."""
-        feeds = self.outcome.feeds if self.outcome else {}
-        waking = [feed for need, feed in feeds.items() if (need.circuit, need.kind) == ("amplifier turn-on", "feed")]
-        return any(feed.state != "known" for feed in waking)
+        known = self.plugs.state == "known" and all(state == "known" for state in must)
+        return "complete" if known and not _asleep(self.outcome.feeds) else "complete if"
 
     def is_idle(self, need: Need) -> bool:
         """Whether a need asks for nothing: there is nothing there that would have to stay whole."""
-        feed = self.outcome.feeds[need] if self.outcome else None
-        return feed is not None and need.kind == "through" and feed.state == "not there"
+        return need.kind == "through" and self.outcome is not None and self.outcome.feeds[need].state == "not there"
 
     @property
     def sure(self) -> Sureness | None:
@@ -73,6 +66,12 @@ def chain(car: Car, job: Job) -> Chain:
         return Chain(car, job, lent_by_sisters(car) if plugs.state == "not looked" else plugs, None, (), None)
     found = [_done(car, job, plugs, task) for task in tasks(car, job, plugs.connectors, _pieces(candidates(car)))]
     return min(found, key=lambda one: one.outcome.cost if one.outcome else ())
+
+
+def _asleep(feeds: Mapping[Need, Feed]) -> bool:
+    """Whether an amplifier that gets its sound from the new radio has nothing that is known to wake it."""
+    waking = [feed for need, feed in feeds.items() if (need.circuit, need.kind) == ("amplifier turn-on", "feed")]
+    return any(feed.state != "known" for feed in waking)
 
 
 def _done(car: Car, job: Job, plugs: Plugs, task: Task) -> Chain:

@@ -38,7 +38,7 @@ def contents(car: Car, connector: str) -> dict[Circuit, Held]:
 
     Argued over: notes that count put it in different cavities, or put something else into its cavity.
     """
-    return car.once("contents", connector, lambda: _contents(car, connector))
+    return car.once(_contents, connector)
 
 
 def _contents(car: Car, connector: str) -> dict[Circuit, Held]:

@@ -9,7 +9,7 @@ from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.resistors import loads
 from bezelbook.reasoning.circuits.spoken import spoken
 from bezelbook.reasoning.circuits.table import Row, table
-from bezelbook.reasoning.circuits.wiring import FED
+from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS
 
 TITLES: Mapping[str, str] = {
     "replace the radio": "Replace the radio",
@@ -33,7 +33,7 @@ def verdict_words(chain: Chain) -> str:
         return words
     feeds = {need: feed for need, feed in chain.outcome.feeds.items() if need.must and not chain.is_idle(need)}
     missing = [need.circuit for need, feed in feeds.items() if feed.state not in FED]
-    sound = [need for need in feeds if need.circuit[-1] in "+-"]
+    sound = [need for need in feeds if need.circuit in SPEAKERS]
     served = sound and all(feeds[need].state in FED for need in sound)
     return f"{'complete for the speakers; missing' if served else 'not complete: missing'} {spoken(missing)}"
 
@@ -44,11 +44,11 @@ def load_words(chain: Chain) -> str:
     if load is None:
         return ""
     pairs = spoken(load.circuits)
-    values = f" {', '.join(load.values)} was proven." if load.values else ""
+    proven = f"{', '.join(load.values)} was proven."
     return {
-        "needed": f"Load resistors across {pairs} from the radio: without them it failed in this build.{values}",
+        "needed": f"Load resistors across {pairs} from the radio: without them it failed in this build. {proven}",
         "not needed": f"Load resistors across {pairs} from the radio: not needed, it played without in this build.",
-        "argued over": f"Load resistors across {pairs} from the radio: argued over; until settled: needed.{values}",
+        "argued over": f"Load resistors across {pairs} from the radio: argued over; until settled: needed. {proven}",
         "unknown": f"Load resistors across {pairs} from the radio: unknown. Nobody tried this build with and without: "
         "a ten-minute test with the speakers off.",
     }[load.wanted]

@@ -54,7 +54,7 @@ def _kept(chain: Chain, function: Function) -> Kept:
     if lost:
         return Kept(function, "lost", "lost in this build", _ids(lost))
     if kept:
-        boxes = listed(_modules(car, kept), "or") if _modules(car, kept) else ""
+        boxes = listed(_modules(car, kept), "or")
         words = f"kept, with the {boxes} fitted" if boxes else "kept in this build"
         return Kept(function, "kept with a module" if boxes else "kept", words, _ids(kept))
     open_ = list(_notes(car, function, "lost", sure=False))
@@ -87,7 +87,7 @@ def _printed(chain: Chain, function: Function) -> Kept | None:
     """What a module of the chain is sold as keeping."""
     modules = [one.record for one in chain.pieces if isinstance(one.record, Module)]
     for module in modules:
-        says = module.keeps.get(function, "not looked")
+        says = module.keeps.get(function)
         if says in ("kept", "partly", "lost"):
             goes: Goes = "kept with a module" if says == "kept" else "partly" if says == "partly" else "lost"
             return Kept(function, goes, f"{says} with the {module.name}, as printed; nobody here has tried")

@@ -40,7 +40,7 @@ def _plug(chain: Chain) -> Iterator[Missing]:
                 "whether anything mates",
             )
         return
-    seen = listed([plug.words for plug in plugs.plugs], "or") if plugs.plugs else ""
+    seen = listed([plug.words for plug in plugs.plugs], "or")
     what = {
         "argued over": f"the plug is argued over: {seen}",
         "said": f"the plug of this build was never seen for certain; said: {seen}",
@@ -119,7 +119,7 @@ def _amplifier(chain: Chain) -> Iterator[Missing]:
 
 def _left_open(chain: Chain) -> Iterator[Missing]:
     """The plugs of the car that no piece goes into."""
-    used = {socket for pair in chain.outcome.plugged for socket in pair} if chain.outcome and chain.task else set()
+    used = {socket for pair in chain.outcome.plugged for socket in pair} if chain.outcome else set()
     halves = chain.task.site.car if chain.task and chain.pieces and not chain.task.site.radio else ()
     for number, half in enumerate(halves):
         if (CAR, str(number)) not in used:
@@ -134,7 +134,7 @@ def _faults(chain: Chain) -> Iterator[Missing]:
     for one in chain.pieces:
         for fault in one.record.known_faults if isinstance(one.record, Adapter) else ():
             yield Missing(
-                f"the {one.record.name}: {fault.rstrip('.')}",
+                f"the {one.record.name}: {fault.removesuffix('.')}",
                 "check each lead on the bench, 3 min",
                 "which lead is which",
             )

@@ -136,7 +136,7 @@ class Net:
         if self.circuit in FROM_RADIO:
             yield from (Source(owner, "known") for owner in (RADIO, UNIT) if (owner, "", "") in nodes)
         else:
-            cars = (node for node in sorted(nodes) if self._seen.get(node, "not looked") in FED)
+            cars = (node for node in sorted(nodes) if self._seen.get(node) in FED)
             yield from (Source(f"{CAR} {node[1]}", self._seen[node]) for node in cars)
         for name in sorted(self._attached & self.pieces.keys()):
             if any((name, *point) in nodes for point in self.pieces[name].makes.get(self.circuit, ())):
@@ -159,7 +159,7 @@ class Net:
         nodes = {node for nodes in (self._sure, self._seen) for node in nodes}
         made = {(name, *point) for name, one in self.pieces.items() for point in one.makes.get(self.circuit, ())}
         groups = {_reached(node, self._sure) for node in nodes | made}
-        return tuple(self._strand(group) for group in sorted(groups, key=sorted))
+        return tuple(self._strand(group) for group in groups)
 
 
 def points_of(piece: Piece, circuit: Circuit) -> tuple[Point, ...]:

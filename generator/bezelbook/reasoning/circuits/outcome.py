@@ -131,7 +131,7 @@ class _Wired:
         own = self._judged(net, AT_UNIT)
         if own != "not there":
             return Feed(own)
-        found = [Feed(self._judged(net, node), node[:2]) for node in net.ends if not net.at(node).has_unit]
+        found = [Feed(self._judged(net, node), node[:2]) for node in net.ends]
         made = [Feed("known", (name, "")) for name in sorted(self.working) if self._may_give(name, circuit)]
         return _best_of([*found, *made])
 

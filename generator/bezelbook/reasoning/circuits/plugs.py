@@ -40,7 +40,7 @@ class Plugs:
 
 def plugs_at(car: Car) -> Plugs:
     """What is known of the plugs of one build at a place."""
-    return car.once("plugs", "", lambda: _plugs_at(car))
+    return car.once(_plugs_at)
 
 
 def _plugs_at(car: Car) -> Plugs:

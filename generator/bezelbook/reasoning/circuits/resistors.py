@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from bezelbook.kinds.note.record import After, AnyNote
+from bezelbook.kinds.note.record import After
 from bezelbook.reasoning.builds import builds, known_splits, matching
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain
@@ -52,10 +52,9 @@ def _tried(car: Car) -> Iterator[tuple[str, bool, str]]:
                     yield note.id, one.without_it == WORKS, one.value.typed
 
 
-def _of_this_build(car: Car, note: AnyNote) -> bool:
+def _of_this_build(car: Car, note: After) -> bool:
     """Whether a note made at any place was made on a car of this build, as far as the amplifier is concerned."""
-    axes = tuple(axis for axis, _ in car.build if axis in car.vehicle.splits)
-    known = known_splits(car.vehicle, getattr(note, "splits", {}), getattr(note, "year", None))
-    told = tuple(axis for axis in axes if car.vehicle.splits[axis].differs_in == "audio" or axis == "audio")
+    known = known_splits(car.vehicle, note.splits, note.year)
+    told = tuple(axis for axis, _ in car.build if car.vehicle.splits[axis].differs_in == "audio" or axis == "audio")
     every = builds(car.vehicle, told)
     return matching(every, known) == (tuple(pair for pair in car.build if pair[0] in told),)

@@ -88,7 +88,7 @@ def _mistaken(car: Car, adapter: Adapter, plugs: Plugs) -> Iterator[tuple[Is, st
         alikes = look_alikes(car.book, end) if end in car.book.connectors else ()
         for alike in alikes:
             if alike.connector in plugs.connectors:
-                apart = alike.difference.rstrip(".") or "nobody has looked at the keys of both"
+                apart = alike.difference.removesuffix(".") or "nobody has looked at the keys of both"
                 yield "wrong", f"the plug there only looks like its own: {apart}"
                 return
 

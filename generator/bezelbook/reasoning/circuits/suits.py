@@ -39,11 +39,12 @@ class Suit:
 
 def adapter_suits(car: Car, adapter: Adapter) -> Suit:
     """Whether an adapter is right for a build: a job that failed or a cavity that clashes rules it out."""
-    return car.once("adapter suits", adapter.id, lambda: _adapter_suits(car, adapter))
+    return car.once(_adapter_suits, adapter.id)
 
 
-def _adapter_suits(car: Car, adapter: Adapter) -> Suit:
-    used = proven(car).get(("adapter", adapter.id), NEVER)
+def _adapter_suits(car: Car, id_: str) -> Suit:
+    adapter = car.book.adapters[id_]
+    used = proven(car).get(("adapter", id_), NEVER)
     if used.failed:
         return Suit("wrong", f"its circuits were not right here: {', '.join(used.failed)}", used)
     clash = next(iter(_clashes(car, adapter)), None)

@@ -78,7 +78,7 @@ def _said(chain: Chain, need: Need, feed: Feed) -> str:
         "to car": "to the speaker",
         "tap": "tapped",
     }
-    words = [how.get(need.kind, ""), _by(chain, need.circuit, feed), _TELLS.get(feed.state, "")]
+    words = [how.get(need.kind), _by(chain, need.circuit, feed), _TELLS.get(feed.state)]
     return ", ".join(word for word in words if word)
 
 

@@ -1,19 +1,17 @@
 """A chain of pieces as an answer to a question about wiring: what to take, what becomes of it all, what to look at."""
 
-from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain, chain
-from bezelbook.reasoning.circuits.in_words import ends_words, in_hand, load_words, own_supply, verdict_words
+from bezelbook.reasoning.circuits.in_words import load_words, own_supply, verdict_words
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.kept import kept_and_lost
 from bezelbook.reasoning.circuits.looks import looks
-from bezelbook.reasoning.circuits.pieces import Candidate
 from bezelbook.reasoning.circuits.plugs import Plugs, plugs_at
 from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.table import table
 from bezelbook.reasoning.circuits.two_piece import Seat, TwoPiece
-from bezelbook.reasoning.wiring_asked.parts import missing_of, nothing_of, plugs_of
-from bezelbook.reasoning.wiring_asked.plain import PlainBuild, PlainKept, PlainPiece, PlainSeat
+from bezelbook.reasoning.wiring_asked.parts import missing_of, nothing_of, piece_of, plugs_of
+from bezelbook.reasoning.wiring_asked.plain import PlainBuild, PlainKept, PlainSeat
 from bezelbook.values.listed import listed
 
 
@@ -41,7 +39,7 @@ def _answer(one: Chain) -> PlainBuild:
     return nothing_of(one.car, one.job.name, one.verdict, verdict_words(one)) | {
         "sure": one.sure,
         "plugs": plugs_of(one.car),
-        "pieces": [_piece(one, piece) for piece in one.pieces],
+        "pieces": [piece_of(one.car.book, piece.record, piece.suit.why) for piece in one.pieces],
         "circuits": [
             {"circuit": row.circuit, "becomes": row.becomes, "words": row.words, "must": row.must}
             for row in (table(one) if one.pieces else ())
@@ -68,20 +66,8 @@ def _answer(one: Chain) -> PlainBuild:
 
 def _lent(plugs: Plugs) -> list[str]:
     """What sister platforms are known to have, which is hearsay here."""
-    words = listed([plug.words for plug in plugs.plugs], "or") if plugs.plugs else ""
+    words = listed([plug.words for plug in plugs.plugs], "or")
     return [f"a sister platform has {words}; told, and no more than that"] if words else []
-
-
-def _piece(one: Chain, candidate: Candidate) -> PlainPiece:
-    record = candidate.record
-    return {
-        "kind": "adapter" if isinstance(record, Adapter) else "module",
-        "id": record.id,
-        "name": record.name,
-        "ends": ends_words(one.car.book, record) if isinstance(record, Adapter) else "",
-        "why": candidate.suit.why,
-        "in_hand": in_hand(one.car.book, record.id),
-    }
 
 
 def _seat(seat: Seat) -> PlainSeat:

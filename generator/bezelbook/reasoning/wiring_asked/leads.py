@@ -4,12 +4,12 @@ from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.reasoning.circuits.aerial import AerialLead, aerial_leads
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Verdict
-from bezelbook.reasoning.circuits.in_words import VERDICTS, ends_words, in_hand
+from bezelbook.reasoning.circuits.in_words import VERDICTS
 from bezelbook.reasoning.circuits.plugs import Plugs
 from bezelbook.reasoning.circuits.speaker_leads import speaker_lead
 from bezelbook.reasoning.circuits.suits import adapter_suits
 from bezelbook.reasoning.unknowns import Missing
-from bezelbook.reasoning.wiring_asked.parts import missing_of, nothing_of, plugs_of
+from bezelbook.reasoning.wiring_asked.parts import missing_of, nothing_of, piece_of, plugs_of
 from bezelbook.reasoning.wiring_asked.plain import PlainBuild, PlainPiece
 from bezelbook.values.listed import listed
 
@@ -75,11 +75,4 @@ def _aerial_words(lead: AerialLead) -> str:
 
 
 def _piece(car: Car, adapter: Adapter) -> PlainPiece:
-    return {
-        "kind": "adapter",
-        "id": adapter.id,
-        "name": adapter.name,
-        "ends": ends_words(car.book, adapter),
-        "why": adapter_suits(car, adapter).why,
-        "in_hand": in_hand(car.book, adapter.id),
-    }
+    return piece_of(car.book, adapter, adapter_suits(car, adapter).why)

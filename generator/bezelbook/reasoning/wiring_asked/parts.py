@@ -1,14 +1,18 @@
-"""The parts that every answer about wiring has: plugs, what is missing, and an answer with nothing in it yet."""
+"""The parts that every answer about wiring has: plugs, pieces, what is missing, and an answer with nothing in it."""
 
 from collections.abc import Iterable
 
+from bezelbook.kinds.adapter.record import Adapter
+from bezelbook.kinds.module.record import Module
+from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Verdict
+from bezelbook.reasoning.circuits.in_words import ends_words, in_hand
 from bezelbook.reasoning.circuits.look_alikes import look_alikes
 from bezelbook.reasoning.circuits.plugs import Plug, plugs_at
 from bezelbook.reasoning.plain import PlainMissing
 from bezelbook.reasoning.unknowns import Missing
-from bezelbook.reasoning.wiring_asked.plain import PlainBuild, PlainPlug
+from bezelbook.reasoning.wiring_asked.plain import PlainBuild, PlainPiece, PlainPlug
 from bezelbook.reasoning.wiring_asked.question import JobAsked
 
 NO_LOOK = "nobody has looked at the keys of both: do not push"
@@ -38,6 +42,18 @@ def nothing_of(car: Car, job: JobAsked, verdict: Verdict, words: str) -> PlainBu
     }
 
 
+def piece_of(book: KnowledgeBase, record: Adapter | Module, why: str) -> PlainPiece:
+    """A piece to take to the car, and why it is right there."""
+    return {
+        "kind": "adapter" if isinstance(record, Adapter) else "module",
+        "id": record.id,
+        "name": record.name,
+        "ends": ends_words(book, record) if isinstance(record, Adapter) else "",
+        "why": why,
+        "in_hand": in_hand(book, record.id),
+    }
+
+
 def plugs_of(car: Car) -> list[PlainPlug]:
     """Every plug that somebody saw at a place."""
     return [
@@ -54,7 +70,7 @@ def plugs_of(car: Car) -> list[PlainPlug]:
 def _alikes(car: Car, plug: Plug) -> list[str]:
     found = look_alikes(car.book, plug.connector) if plug.connector else ()
     names = ((car.book.connectors[one.connector].name, one.difference) for one in found)
-    return [f"{name}: {(difference or NO_LOOK).rstrip('.')}" for name, difference in names]
+    return [f"{name}: {(difference or NO_LOOK).removesuffix('.')}" for name, difference in names]
 
 
 def missing_of(unknown: Iterable[Missing]) -> list[PlainMissing]:
