@@ -162,7 +162,7 @@ def test_a_radio_in_two_pieces_is_promised_only_where_its_box_goes_in_too() -> N
     assert (offer.verdict, offer.needs[0]) == ("goes in", "brick with it, in the pocket")
     assert offer.buy == ("screen", "brick")
     sizes = {"depth": read_quantity("250 mm", "length")}
-    kit, framed = making.mount(made_for=HERE), making.tried("framed", what="screen", mounts=["kit"])
+    kit, framed = making.mount(made_for=HERE, proud=None), making.tried("framed", what="screen", mounts=["kit"])
     [offer] = offers(two, deep(), screen, brick, kit, framed, no(), at_home, mounts=("kit",), sizes=sizes)
     assert (offer.words, offer.needs[0]) == ("screen, with kit", "brick with it, in the pocket")
 
