@@ -1,9 +1,12 @@
 from typing import Any
 
+import pytest
+
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.counts.by_build import ClipsFor, clips_at, clips_by_build
 from bezelbook.reasoning.counts.lost import standing, tallies
 from tests.reasoning import making
+from tests.reasoning.counts.test_clips import TRAY
 from tests.reasoning.counts.test_fixing import seen, supply
 from tests.reasoning.counts.test_lost import after
 from tests.reasoning.making import CAR, HOLE
@@ -58,6 +61,24 @@ def test_a_write_back_of_one_build_says_nothing_of_the_other() -> None:
     assert by_build(BUILDS, bezel, after("b", 1, 9, "sail clip", splits={"build": "late"})) == {"early": 6, "late": 9}
 
 
+def test_a_write_back_that_does_not_say_its_build_may_be_of_either_and_a_year_says_it() -> None:
+    bezel = seen("a", pieces=[piece("bezel", 6)])
+    assert by_build(BUILDS, bezel, after("b", 1, 9, "sail clip")) == {"early or late": 9}
+    years = {"values": {"early": {"years": [1, 2]}, "late": {"years": [3, 4, 5]}}}
+    van = making.vehicle(splits={"build": years})
+    assert by_build(van, bezel, after("b", 1, 9, "sail clip", year=3)) == {"early": 6, "late": 9}
+
+
+def test_a_split_that_bears_on_the_trim_of_this_place_tells_its_clips_apart_and_no_other_does() -> None:
+    early = seen("a", pieces=[piece("bezel", 6)], splits={"build": "early"})
+    late = seen("b", pieces=[piece("bezel", 8)], splits={"build": "late"})
+    here = making.split("early", "late", bears_on={"places": [HOLE], "subjects": ["trim"]})
+    assert by_build(making.vehicle(splits={"build": here}), early, late) == {"early": 6, "late": 8}
+    for other in ({"places": ["overhead"], "subjects": ["trim"]}, {"places": [HOLE], "subjects": ["room"]}):
+        van = making.vehicle(splits={"build": making.split("early", "late", bears_on=other)})
+        assert by_build(van, early, late) == {"": 8}
+
+
 def test_a_job_that_knows_its_build_takes_its_count_and_one_that_does_not_the_larger() -> None:
     early = seen("a", pieces=[piece("bezel", 6)], splits={"build": "early"})
     late = seen("b", pieces=[piece("bezel", 8)], splits={"build": "late"})
@@ -70,6 +91,20 @@ def test_a_job_that_knows_its_build_takes_its_count_and_one_that_does_not_the_la
 
     assert handled(build="early") == {"white-clip": 6}
     assert handled(build="late") == handled() == {"black clip": None, "white-clip": 8}
+
+
+@pytest.mark.parametrize(("early", "late", "larger"), [(8, 6, 8), (6, 8, 8), (None, 0, 0), (0, None, 0), (None, 3, 3)])
+def test_over_the_builds_the_larger_count_is_taken_and_any_before_none(
+    early: int | None, late: int | None, larger: int
+) -> None:
+    notes = [
+        seen(build, pieces=[piece("bezel", count)], splits={"build": build})
+        for build, count in (("early", early), ("late", late))
+    ]
+    book = making.book(BUILDS, supply("white-clip"), TRAY, *notes)
+    [need] = clips_at(book, CAR, HOLE, tallies(book, standing(book)), TODAY)
+    assert need.handled == larger
+    assert (need.shelf.count, need.shelf.count_it) == (2, False)
 
 
 def test_nothing_written_asks_for_no_clips() -> None:

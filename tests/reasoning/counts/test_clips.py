@@ -41,6 +41,7 @@ def test_the_worked_order() -> None:
     assert (need.order.short, need.order.packs) == (8, 1)
     assert need.unknown == ()
     assert need.name == "White sail clip"
+    assert need.pieces == pieces(22, 22)
 
 
 def test_what_is_for_single_use_is_replaced_whatever_was_lost() -> None:
@@ -91,6 +92,8 @@ def test_a_clip_without_a_record_has_to_be_measured() -> None:
 def test_a_slip_in_a_write_back_is_told() -> None:
     need = need_of(supply("white-clip"), after("a", 5, 4), removal=pieces(4))
     assert need.unknown == ("more lost than handled in a: set aside until somebody reads it back",)
+    need = need_of(supply("white-clip"), after("a", 5, 4), after("b", 2, 1), removal=pieces(4))
+    assert need.unknown == ("more lost than handled in a, b: set aside until somebody reads it back",)
 
 
 def test_at_a_place_every_piece_counts_once() -> None:

@@ -64,6 +64,7 @@ def test_more_than_twice_the_median_is_asked_about_and_kept_apart() -> None:
     assert found.words == "about 1 h 35 (1 h 20 to 1 h 50, 3 jobs)"
     twice = one(*(after(name, took) for name, took in zip("abc", ("1 h", "1 h", "2 h"), strict=True)))
     assert twice.ask_scope == ()
+    assert [spent.seconds for spent in twice.usual] == [3600, 3600, 7200]
 
 
 def test_a_copied_job_counts_once() -> None:

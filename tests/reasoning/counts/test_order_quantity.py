@@ -43,6 +43,10 @@ def test_it_is_the_smallest_count_that_the_definition_calls_enough(case: tuple[i
     assert order_quantity(*case, coming) == by_definition(*case, coming)
 
 
+def test_a_fleet_that_comes_at_once_is_summed_without_rounding() -> None:
+    assert order_quantity(3, 40, 200) == by_definition(3, 40, 200)
+
+
 @given(past, st.integers(0, 60))
 def test_more_lost_or_more_coming_never_wants_fewer_and_never_more_than_come(
     case: tuple[int, int], coming: int

@@ -3,8 +3,9 @@ from typing import Any
 from bezelbook.kinds.job.record import Job
 from bezelbook.kinds.record import Record
 from bezelbook.reasoning.counts.lost import standing, tallies
-from bezelbook.reasoning.counts.to_come import wanted
+from bezelbook.reasoning.counts.to_come import Wanted, wanted
 from tests.reasoning import making
+from tests.reasoning.counts.test_clips import TRAY
 from tests.reasoning.counts.test_fixing import seen, supply
 from tests.reasoning.counts.test_lost import after
 from tests.reasoning.making import CAR, HOLE
@@ -34,6 +35,22 @@ def test_a_job_wants_its_wishes_its_mounts_and_the_clips_at_its_places() -> None
         "box": [("one", 2)],
         "ring": [("one", 2)],
         "white-clip": [("one", 7)],
+    }
+
+
+def test_each_says_why_it_is_wanted_and_the_clips_are_those_of_the_build_that_comes() -> None:
+    builds = making.vehicle(splits={"build": making.split("early", "late")})
+    fasteners = {"early": [{"kind": "sail clip", "count": 7}], "late": [{"kind": "sail clip", "count": 11}]}
+    notes = [
+        seen(build, pieces=[{"piece": "bezel", "fasteners": some}], splits={"build": build})
+        for build, some in fasteners.items()
+    ]
+    one = job("one", wish(mounts=["ring"]), splits={"build": "early"})
+    book = making.book(builds, making.unit(), supply("white-clip"), TRAY, *notes, one)
+    assert wanted(book, tallies(book, standing(book)), "2026-01-20") == {
+        "box": (Wanted(one, 1, "it is what is wished for"),),
+        "ring": (Wanted(one, 1, "it is the mount that is settled"),),
+        "white-clip": (Wanted(one, 7, "clips at the dash centre"),),
     }
 
 

@@ -23,13 +23,14 @@ def test_each_thing_says_how_much_a_job_took() -> None:
     notes = (
         after("a", {"what": "rope", "length": "0.3 m"}, {"what": "ties", "count": 8}),
         after("b", {"what": "Butyl rope", "length": "1 m"}, {"what": "Ties", "count": 3}, "ties again"),
+        after("c", {"what": "ties", "count": 5}),
     )
     all_of_it = found(*notes)
     assert [*all_of_it] == ["rope", "ties", "ties again"]
     assert all_of_it["rope"].words("mm") == "300 mm (11.81 in) to 1000 mm (39.37 in)"
     assert all_of_it["ties"].words("mm") == "3 to 8"
     assert all_of_it["ties again"].words("mm") == "how much is not looked"
-    assert [one.jobs for one in all_of_it.values()] == [2, 2, 1]
+    assert [one.jobs for one in all_of_it.values()] == [2, 3, 1]
     assert all_of_it["rope"].name == "Butyl rope"
 
 

@@ -8,9 +8,14 @@ from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.question import Question
 from bezelbook.values.quantity import read_quantity
 from tests.reasoning import making
+from tests.reasoning.circuits import a_car
 
 HERE = [{"vehicle": making.CAR, "place": making.HOLE}]
 NOTHING = "an adapter that is right here: the book has none"
+
+
+EITHER = making.vehicle(splits={"build": making.split("early", "late")})
+TWO = {name: {"kind": "plain opening", "side": "centre"} for name in (making.HOLE, "lower-pocket")}
 
 
 def ask(of: KnowledgeBase, unit: str | None = "box", **more: Any) -> Answer:
@@ -42,9 +47,8 @@ def test_a_shallower_one_that_was_fitted_there_is_offered_with_what_it_takes() -
 def test_where_it_goes_in_for_certain_or_on_a_condition_nothing_else_is_offered() -> None:
     short, yes = making.unit("short"), making.tried(what="short")
     assert offers(making.unit(), short, yes, making.tried("own")) == []
-    either = making.vehicle(splits={"build": making.split("early", "late")})
     late = making.tried("late", splits={"build": "late"})
-    found = ask(making.book(either, making.unit(), short, late))
+    found = ask(making.book(EITHER, making.unit(), short, late))
     assert (found.verdict, found.instead) == ("goes in if", ())
 
 
@@ -55,9 +59,8 @@ def test_where_nobody_has_tried_what_is_known_to_go_in_is_offered() -> None:
 
 
 def test_what_may_go_in_on_a_condition_is_offered_with_it() -> None:
-    either = making.vehicle(splits={"build": making.split("early", "late")})
     late = making.tried(what="short", splits={"build": "late"})
-    [offer] = offers(either, deep(), making.unit("short"), late)
+    [offer] = offers(EITHER, deep(), making.unit("short"), late)
     assert (offer.verdict, offer.condition, offer.needs) == ("goes in if", "the build is late", (NOTHING,))
 
 
@@ -79,6 +82,30 @@ def test_a_proud_mount_is_offered_where_the_wish_was_for_a_flush_one() -> None:
     assert offers(*of) == []
 
 
+def test_each_other_mount_that_will_do_is_offered_by_itself() -> None:
+    kits = [making.mount(name, made_for=HERE, proud="60 ± 1 mm caliper") for name in ("flush", "a", "b")]
+    notes = [no(mounts=["flush"]), *(making.tried(f"with-{name}", mounts=[name]) for name in ("a", "b"))]
+    found = offers(making.unit(), *kits, *notes, mounts=("flush",))
+    assert [(one.words, one.mounts, one.buy) for one in found] == [
+        ("with a", ("a",), ("box", "a")),
+        ("with b", ("b",), ("box", "b")),
+    ]
+
+
+def test_another_mount_that_will_do_in_one_build_says_in_which() -> None:
+    kits = [making.mount(name, made_for=HERE, proud="60 ± 1 mm caliper") for name in ("flush", "proud")]
+    late = making.tried("late", mounts=["proud"], splits={"build": "late"})
+    [offer] = offers(EITHER, making.unit(), *kits, no(mounts=["flush"]), late, mounts=("flush",))
+    assert (offer.words, offer.verdict, offer.condition) == ("with proud", "goes in if", "the build is late")
+
+
+def test_of_several_mounts_that_would_do_none_has_to_be_bought() -> None:
+    kits = [making.mount(name, made_for=HERE, proud="flush") for name in ("a", "b")]
+    yes = [making.tried(f"with-{name}", what="short", mounts=[name]) for name in ("a", "b")]
+    [offer] = offers(deep(), making.unit("short"), *kits, *yes, no(mounts=["a"]))
+    assert (offer.words, offer.mounts, offer.buy) == ("short, with a or b", (), ("short",))
+
+
 def test_a_mount_that_was_made_for_elsewhere_is_not_offered() -> None:
     flush, proud = making.mount("flush", made_for=HERE), making.mount("proud", proud="60 ± 1 mm caliper")
     assert offers(making.unit(), flush, proud, no(mounts=["flush"]), mounts=("flush",)) == []
@@ -97,6 +124,30 @@ def test_another_opening_of_the_same_car_is_offered() -> None:
     assert (offer.kind, offer.words, offer.place) == ("another place", "in the lower pocket", "pocket")
 
 
+def test_another_opening_is_offered_bare_whatever_mount_was_wished_for() -> None:
+    kit, yes = making.mount(made_for=HERE), making.tried("yes", place="lower-pocket")
+    found = offers(making.vehicle(places=TWO), making.unit(), kit, no(mounts=["kit"]), yes, mounts=("kit",))
+    assert [(one.kind, one.words, one.mounts) for one in found] == [("another place", "in the lower pocket", ())]
+
+
+def test_what_is_known_of_the_car_holds_for_its_other_openings_too() -> None:
+    only_there = making.split("early", "late", bears_on={"places": ["lower-pocket"]})
+    van = making.vehicle(places=TWO, splits={"build": only_there})
+    of = [van, making.unit(), no(), making.tried("yes", place="lower-pocket", splits={"build": "late"})]
+    [known], [blank] = offers(*of, splits={"build": "late"}), offers(*of)
+    assert (known.verdict, known.condition) == ("goes in", "")
+    assert (blank.verdict, blank.condition) == ("goes in if", "the build is late")
+
+
+def test_keeping_the_radio_is_offered_for_the_build_that_was_said() -> None:
+    tee = a_car.tee(ways={"accessory": "tapped"})
+    base = a_car.book(making.shop(), deep(), no(), a_car.seen("one"), tee)
+    found = Desk(base).opening(Question(a_car.CAR, a_car.DASH, unit="box", splits=a_car.LATE))
+    assert [(one.kind, one.condition) for one in found.instead] == [
+        ("keep the radio", "somebody looks at its wiring first")
+    ]
+
+
 def test_a_radio_in_two_pieces_is_promised_only_where_its_box_goes_in_too() -> None:
     two = making.vehicle(places={name: {"kind": "plain opening", "side": "centre"} for name in (making.HOLE, "pocket")})
     screen = making.unit("screen", size_class="two-piece display", goes_with=["brick", "gone"])
@@ -106,15 +157,20 @@ def test_a_radio_in_two_pieces_is_promised_only_where_its_box_goes_in_too() -> N
     assert (offer.kind, offer.verdict) == ("in two pieces", "goes in if")
     assert offer.condition == "its box finds a place of its own, which nobody has tried here"
     assert offer.buy == ("screen", "brick")
-    [offer] = offers(two, deep(), screen, brick, fitted, making.tried("box", what="brick", place="pocket"))
+    at_home = making.tried("box", what="brick", place="pocket")
+    [offer] = offers(two, deep(), screen, brick, fitted, at_home)
     assert (offer.verdict, offer.needs[0]) == ("goes in", "brick with it, in the pocket")
+    assert offer.buy == ("screen", "brick")
+    sizes = {"depth": read_quantity("250 mm", "length")}
+    kit, framed = making.mount(made_for=HERE, proud=None), making.tried("framed", what="screen", mounts=["kit"])
+    [offer] = offers(two, deep(), screen, brick, kit, framed, no(), at_home, mounts=("kit",), sizes=sizes)
+    assert (offer.words, offer.needs[0]) == ("screen, with kit", "brick with it, in the pocket")
 
 
 def test_a_condition_of_the_screen_stands_beside_that_of_its_box() -> None:
-    either = making.vehicle(splits={"build": making.split("early", "late")})
     screen = making.unit("screen", size_class="two-piece display", goes_with=["brick"])
     brick = making.unit("brick", size_class="two-piece box")
-    [offer] = offers(either, deep(), screen, brick, making.tried(what="screen", splits={"build": "late"}))
+    [offer] = offers(EITHER, deep(), screen, brick, making.tried(what="screen", splits={"build": "late"}))
     assert offer.condition == ("the build is late, and its box finds a place of its own, which nobody has tried here")
 
 

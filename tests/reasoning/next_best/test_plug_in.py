@@ -33,3 +33,11 @@ def test_builds_that_differ_are_told_apart() -> None:
         "early base: no adapter of the book is right",
         "late base: The plug-in",
     )
+
+
+def test_builds_that_take_the_same_are_told_in_one_line() -> None:
+    book = a_car.book(a_car.seen("one"), a_car.plug_in(), a_car.plug_in("old", made_for=made_for("early")))
+    assert plug_in(book, a_car.CAR, a_car.DASH, {}).lines == (
+        "early base or early upgraded: The old",
+        "late base or late upgraded: The plug-in",
+    )

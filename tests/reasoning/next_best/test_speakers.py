@@ -7,6 +7,9 @@ from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.values.quantity import read_quantity
 from tests.reasoning.speakers import doors
 
+NEAR = "restraint near: the vehicle's service information comes first, and a qualified person"
+BUILDS = doors.car(splits=doors.BUILDS)
+
 
 def offers(*records: Record, where: str = doors.DOOR, **more: Any) -> list[Offer]:
     question = SpeakerQuestion(doors.CAR, where, **{"speaker": "six", **more})
@@ -20,7 +23,8 @@ def deep(**content: Any) -> Record:
 def test_a_shallower_speaker_that_goes_in_is_offered() -> None:
     [offer] = offers(deep(), doors.roomy(), speaker="deep")
     assert (offer.kind, offer.thing, offer.words, offer.verdict) == ("another of its size", "six", "six", "goes in")
-    assert (offer.sure, offer.buy) == ("worked out", ("six",))
+    assert (offer.sure, offer.condition, offer.buy) == ("worked out", "", ("six",))
+    assert offer.needs == (NEAR,)
 
 
 def test_nothing_is_offered_where_it_goes_in() -> None:
@@ -50,6 +54,44 @@ def test_another_place_is_offered_but_not_the_other_side_of_the_same() -> None:
     yeses = [doors.tried(name, place=name) for name in (doors.OTHER, doors.SHELF)]
     [offer] = offers(no, *yeses)
     assert (offer.kind, offer.place, offer.words) == ("another place", doors.SHELF, "in the shelf")
+    assert offer.buy == ("six",)
+
+
+def test_another_place_is_offered_bare_in_the_build_in_which_it_is_known_to_do() -> None:
+    places = {
+        doors.DOOR: {"kind": "door lower", "side": "left"},
+        "rear-shelf": {"kind": "parcel shelf", "side": "left"},
+    }
+    van = doors.car(places=places, splits=doors.BUILDS)
+    no = doors.tried(verdict="does not", reason="depth", mounts=["bracket"])
+    yes = doors.tried("yes", place="rear-shelf", splits={"build": "late"})
+    [offer] = offers(van, doors.mount("bracket", mount_kind="bracket"), no, yes, mounts=("bracket",))
+    assert (offer.words, offer.mounts) == ("in the rear shelf", ())
+    assert (offer.verdict, offer.condition) == ("goes in if", "the build is late")
+
+
+def test_what_goes_in_in_one_build_says_in_which() -> None:
+    late = doors.tried(splits={"build": "late"})
+    [offer] = offers(deep(), BUILDS, late, speaker="deep")
+    assert (offer.thing, offer.verdict, offer.condition) == ("six", "goes in if", "the build is late")
+    assert offer.needs == (NEAR,)
+
+
+def test_another_ring_that_will_do_in_one_build_says_in_which() -> None:
+    rings = [doors.mount(f"ring-{thick}", thickness=f"{thick} mm caliper") for thick in (2, 8)]
+    no = doors.tried("no", verdict="does not", reason="depth", mounts=["ring-2"])
+    late = doors.tried("late", mounts=["ring-8"], splits={"build": "late"})
+    [offer] = offers(BUILDS, *rings, no, late, mounts=("ring-2",))
+    assert (offer.words, offer.mounts) == ("with ring 8", ("ring-8",))
+    assert (offer.verdict, offer.condition) == ("goes in if", "the build is late")
+
+
+def test_of_several_rings_that_would_do_none_has_to_be_bought() -> None:
+    rings = [doors.mount(f"ring-{thick}", thickness=f"{thick} mm caliper") for thick in (2, 8, 9)]
+    [offer] = offers(deep(), *rings, doors.roomy(glass="55 ± 1 mm"), speaker="deep")
+    assert (offer.words, offer.mounts, offer.buy) == ("six, with ring 8 or ring 9", (), ("six",))
+    each = offers(*rings, doors.roomy(glass="55 ± 1 mm"), mounts=("ring-2",))
+    assert [(one.words, one.mounts) for one in each] == [("with ring 8", ("ring-8",)), ("with ring 9", ("ring-9",))]
 
 
 def test_what_does_not_go_in_either_is_no_offer() -> None:

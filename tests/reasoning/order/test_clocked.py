@@ -1,6 +1,6 @@
 from fractions import Fraction
 
-from bezelbook.reasoning.order.clocked import Clocked, clocked, job_of
+from bezelbook.reasoning.order.clocked import Clocked, clocked
 from tests.reasoning.order.trim import seen
 
 
@@ -19,14 +19,16 @@ def test_of_two_it_is_the_middle_and_thin() -> None:
 
 def test_a_job_that_was_written_down_twice_counts_once() -> None:
     found = clocked([(60, seen("a", job="blue")), (60, seen("b", job="blue")), (90, seen("c"))])
-    assert found is not None
-    assert found.jobs == 2
+    assert found == Clocked(Fraction(75), 60, 90, 2)
+    copied = [(60, seen(name, author="rk", date="2026-01-01")) for name in ("a", "b")]
+    assert clocked([*copied, (90, seen("c", author="rk", date="2026-01-02"))]) == found
+
+
+def test_of_many_it_is_the_one_in_the_middle_or_between_the_two() -> None:
+    four = [(seconds, seen(f"n{seconds}")) for seconds in (200, 20, 90, 80)]
+    assert clocked(four) == Clocked(Fraction(85), 20, 200, 4)
+    assert clocked([*four, (81, seen("e"))]) == Clocked(Fraction(81), 20, 200, 5)
 
 
 def test_nobody_with_a_clock_is_no_time() -> None:
     assert clocked([]) is None
-
-
-def test_independent_jobs_differ_in_tag_or_in_who_and_when() -> None:
-    assert job_of(seen("a", job="x")) == job_of(seen("b", job="x"))
-    assert job_of(seen("a", date="2026-01-01")) != job_of(seen("a", date="2026-01-02"))

@@ -2,6 +2,7 @@ from typing import Any
 
 from bezelbook.reasoning.order.removal import removal_of
 from tests.reasoning import making
+from tests.reasoning.order.test_fixings import CLAW
 from tests.reasoning.order.trim import book, car, first, order, orders, over, pieces, seen
 
 BUILD: dict[str, Any] = {"values": {"early": {}, "late": {}}}
@@ -21,6 +22,7 @@ def test_where_nobody_wrote_anything_there_is_no_order() -> None:
     found = order(car("strip"))
     assert not found.written
     assert (found.steps, found.lists, found.notes) == ((), 0, ())
+    assert order(car("strip"), seen("a", pieces=["strip"])).lists == 1
 
 
 def test_builds_of_which_the_notes_say_the_same_share_an_order() -> None:
@@ -66,6 +68,11 @@ def test_opposite_edges_are_argued_over_with_their_notes_and_both_pieces() -> No
     ]
     assert sorted(pieces(found)) == ["panel", "strip"]
     assert found.over == ()
+
+
+def test_one_side_is_done_before_the_other() -> None:
+    found = order(car("a-left", "b-right", "c-left"), seen("a", pieces=["a-left", "b-right", "c-left"]))
+    assert pieces(found) == ["a-left", "c-left", "b-right"]
 
 
 def test_around_an_argument_the_order_still_holds() -> None:
@@ -115,13 +122,15 @@ def test_the_class_of_the_place_goes_with_the_order() -> None:
 
 
 def test_one_piece_has_an_order_of_its_own_for_a_build() -> None:
+    held = {**first("bezel", "strip"), "fasteners": [{"kind": "bezel claw", "count": 4}]}
     notes = [
-        seen("a", pieces=[first("bezel", "strip"), first("radio", "bezel")], splits={"build": "late"}),
+        seen("a", pieces=[held, first("radio", "bezel")], splits={"build": "late"}),
         seen("b", lies_over=[over("lid", "strip")], splits={"build": "early"}),
     ]
-    base = book(car("strip", "bezel", "radio", "lid", splits={"build": BUILD}), *notes)
+    base = book(car("strip", "bezel", "radio", "lid", splits={"build": BUILD}), CLAW, *notes)
     vehicle = base.vehicles[making.CAR]
     late = removal_of(base, vehicle, "bezel", (("build", "late"),))
     assert (pieces(late), late.builds) == (["strip", "bezel"], ((("build", "late"),),))
+    assert [one.name for one in late.steps[-1].held] == ["Metal claw"]
     assert pieces(removal_of(base, vehicle, "bezel")) == ["lid", "strip", "bezel"]
     assert not removal_of(base, vehicle, "unheard-of").written

@@ -26,6 +26,13 @@ def test_one_begins_where_it_saves_a_move() -> None:
     assert least_moves(graph, SIDES) == ("r1", "l1", "l2")
 
 
+def test_one_begins_at_the_side_that_only_a_piece_of_no_side_lies_over() -> None:
+    # The cover has no side and lies over the left one: begun on the right, one would have to come back to it.
+    graph = befores([("any", "l1"), ("l1", "r1")], ["r2"])
+    assert least_moves(graph, SIDES) == ("any", "l1", "r1", "r2")
+    assert moves(("r2", "any", "l1", "r1"), SIDES) == 2
+
+
 def test_where_nothing_decides_it_goes_as_it_was_done_and_then_by_name() -> None:
     free = befores([], ["l1", "l2", "c"])
     assert least_moves(free, SIDES, done=["c", "l2"]) == ("c", "l2", "l1")

@@ -1,5 +1,5 @@
 from bezelbook.kinds.note.record import Seen
-from bezelbook.reasoning.order.targets import targets_at, targets_for
+from bezelbook.reasoning.order.targets import Targets, targets_at, targets_for
 from tests.reasoning import making
 from tests.reasoning.order.trim import first, over, seen
 
@@ -67,7 +67,8 @@ def test_where_nobody_listed_anything_the_layers_that_were_seen_serve() -> None:
 
 
 def test_layers_that_were_seen_elsewhere_open_nothing_here() -> None:
-    assert stands(seen("a", place="shelf", lies_over=[over("strip", "bezel")])) == {}
+    elsewhere = seen("a", place="shelf", lies_over=[over("strip", "bezel")])
+    assert targets_at([elsewhere], making.HOLE) == Targets({}, (), ())
 
 
 def test_for_one_piece_all_that_lies_over_it_comes_off() -> None:
@@ -75,7 +76,7 @@ def test_for_one_piece_all_that_lies_over_it_comes_off() -> None:
     found = targets_for([note], "bezel")
     assert found.stands == {"strip": "needed", "bezel": "needed"}
     assert [one.first for one in found.habits] == ["lid"]
-    assert targets_for([note], "unheard-of").stands == {}
+    assert targets_for([note], "unheard-of") == Targets({}, (), ())
 
 
 def test_a_habit_before_what_stays_on_is_not_told() -> None:

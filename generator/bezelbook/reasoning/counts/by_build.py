@@ -37,7 +37,7 @@ def clips_by_build(
     past = [note for note in unreplaced(book.notes_at(vehicle, place)) if isinstance(note, After)]
     found: list[ClipsFor] = []
     for build, removal in _of_each_build(book, record, place):
-        here = [note for note in past if _may_be(record, note, build)]
+        here = [note for note in past if matching((build,), known_splits(record, note.splits, note.year))]
         told = fixings(book, _told(book, record, place, build, removal))
         _add(found, clip_needs(book, told, here, everywhere, today), build)
     return tuple(found)
@@ -60,8 +60,9 @@ def clips_at(
     return tuple(found[kind] for kind in sorted(found))
 
 
-def _how_many(need: ClipNeed) -> tuple[int, int]:
-    return (-1 if need.need is None else need.need, need.handled or 0)
+def _how_many(need: ClipNeed) -> int:
+    """How many come off, on which alone the need of one kind depends; a count of none is more than no count."""
+    return -1 if need.handled is None else need.handled
 
 
 def _add(found: list[ClipsFor], needs: tuple[ClipNeed, ...], build: Build) -> None:
@@ -93,8 +94,3 @@ def _told(book: KnowledgeBase, vehicle: Vehicle, place: str, build: Build, remov
         )
         for note in notes
     ]
-
-
-def _may_be(vehicle: Vehicle, note: After, build: Build) -> bool:
-    known = known_splits(vehicle, note.splits, note.year)
-    return all(known.get(axis, value) == value for axis, value in build)

@@ -1,6 +1,7 @@
 """How many of a thing to have ready, when so many of those handled before were lost."""
 
 from fractions import Fraction
+from math import prod
 
 ENOUGH = Fraction(95, 100)
 
@@ -28,7 +29,4 @@ def order_quantity(lost: int, handled: int, coming: int, enough: Fraction = ENOU
 
 def _rising(first: int, steps: int) -> int:
     """The product of so many whole numbers from the first on, each two more than the one before."""
-    product = 1
-    for step in range(steps):
-        product *= first + 2 * step
-    return product
+    return prod(first + 2 * step for step in range(steps))

@@ -24,21 +24,15 @@ def opening_offers(book: KnowledgeBase, found: Answer, ask: Ask, leads: Leads) -
     """
     if found.verdict not in WANTING:
         return ()
-    question = as_far_as_it_matters(found)
+    # What does not bear on the room here may well bear on another opening, or on the wiring.
+    question = replace(found.question, splits=found.asked.known, year=None)
     same = [*_mounts(book, question, ask), *_places(book, question, ask)]
     return best_of([*same, *unit_offers(book, question, ask, leads)])
 
 
-def as_far_as_it_matters(found: Answer) -> Question:
-    """The question with what is known of the car, as far as it bears on the room."""
-    bearing = dict(found.asked.builds[0])
-    known = {axis: value for axis, value in found.asked.known.items() if axis in bearing}
-    return replace(found.question, splits=known, year=None)
-
-
 def unit_offers(book: KnowledgeBase, question: Question, ask: Ask, leads: Leads) -> Iterator[Offer]:
     """Every other unit that may go in as the question has it, and keeping the radio; typed sizes do not matter."""
-    asked = book.head_units.get(question.unit or "")
+    asked = book.head_units[question.unit] if question.unit else None
     where = (question.vehicle, question.place, question.splits)
     kept = leads.keeping(*where)
     if kept:
@@ -47,7 +41,7 @@ def unit_offers(book: KnowledgeBase, question: Question, ask: Ask, leads: Leads)
     for unit in book.head_units.values():
         if unit is asked or (unit.size_class == BOX) != (asked is not None and asked.size_class == BOX):
             continue
-        answer = ask(replace(question, unit=unit.id, sizes={}, exit=None))
+        answer = ask(replace(question, unit=unit.id, sizes={}))
         if may_be_offered(answer.verdict, answer.witnesses):
             offer = _offer(book, answer, _kind(asked, unit), unit.name, (unit.id, *lead.adapters))
             offer = replace(offer, thing=unit.id, needs=(*offer.needs, *lead.lines))
@@ -69,7 +63,7 @@ def _with_box(book: KnowledgeBase, unit: HeadUnit, offer: Offer, question: Quest
         f"{box.name} with it, in the {_name(book, question, place)}"
         for box in boxes
         for place in _others(book, question)
-        if ask(replace(question, place=place, unit=box.id, sizes={}, exit=None, mounts=None)).verdict == "goes in"
+        if ask(replace(question, place=place, unit=box.id, sizes={}, mounts=None)).verdict == "goes in"
     ]
     buy = (*offer.buy, *to_buy(book, (box.id for box in boxes)))
     if homes:
@@ -84,7 +78,7 @@ def _mounts(book: KnowledgeBase, question: Question, ask: Ask) -> Iterator[Offer
     if question.mounts is None:
         return
     for stack in ask(replace(question, mounts=None)).asked.stacks:
-        if stack.key != question.mounts and not stack.strange:
+        if stack.key != question.mounts:
             answer = ask(replace(question, mounts=stack.key))
             if may_be_offered(answer.verdict, answer.witnesses):
                 yield _offer(book, answer, "another mount", f"with {stack.words}", (question.unit,))

@@ -28,7 +28,7 @@ def speaker_offers(book: KnowledgeBase, found: SpeakerAnswer, ask: Ask) -> tuple
 
 def _speakers(book: KnowledgeBase, question: SpeakerQuestion, ask: Ask) -> Iterator[Offer]:
     """Every other speaker of that sort; where sizes alone were asked about, of any sort."""
-    asked = book.speakers.get(question.speaker or "")
+    asked = book.speakers[question.speaker] if question.speaker else None
     for speaker in book.speakers.values():
         if speaker is asked or (asked and asked.speaker_kind != speaker.speaker_kind):
             continue
@@ -49,7 +49,7 @@ def _mounts(book: KnowledgeBase, question: SpeakerQuestion, ask: Ask) -> Iterato
     if question.mounts is None:
         return
     for stack in ask(replace(question, mounts=None)).asked.stacks:
-        if stack.mounts != question.mounts and not stack.strange:
+        if stack.mounts != question.mounts:
             answer = ask(replace(question, mounts=stack.mounts))
             if may_be_offered(answer.verdict, answer.witnesses):
                 yield _offer(book, answer, "another mount", f"with {stack.words}", question.speaker)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from bezelbook.kinds.note.record import AnyNote
+from bezelbook.reasoning.evidence import job_key
 
 # With fewer jobs than this a time is thin.
 ENOUGH = 3
@@ -30,15 +31,10 @@ def clocked(times: Iterable[tuple[int, AnyNote]]) -> Clocked | None:
 
     The median of an even number of times is the middle of the two in the middle.
     """
-    by_job: Mapping[object, int] = {job_of(note): seconds for seconds, note in times}
+    by_job: Mapping[object, int] = {job_key(note): seconds for seconds, note in times}
     if not by_job:
         return None
     ordered = sorted(by_job.values())
     half = len(ordered) // 2
     median = Fraction(ordered[half] + ordered[~half], 2)
     return Clocked(median, ordered[0], ordered[-1], len(ordered))
-
-
-def job_of(note: AnyNote) -> object:
-    """What tells independent jobs apart: the job's tag, else who wrote on which day about which vehicle."""
-    return (note.job,) if note.job else (note.author, note.date, getattr(note, "vehicle", None))

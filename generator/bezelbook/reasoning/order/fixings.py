@@ -49,11 +49,11 @@ def _kind(book: KnowledgeBase, one: Fasteners) -> str:
     return folded(found.id if found else one.kind)
 
 
-def _spot(book: KnowledgeBase, one: Fasteners, said: Sequence[tuple[Fasteners, str]]) -> str:
+def _spot(book: KnowledgeBase, one: Fasteners, said: Sequence[tuple[Fasteners, str]]) -> str | None:
     if one.where:
         return folded(one.where)
     named = {folded(other.where) for other, _ in said if other.where and _kind(book, other) == _kind(book, one)}
-    return next(iter(named)) if len(named) == 1 else ""
+    return next(iter(named)) if len(named) == 1 else None
 
 
 def _fixing(book: KnowledgeBase, said: Sequence[tuple[Fasteners, str]]) -> Fixing:

@@ -32,11 +32,11 @@ def within(graph: Befores, things: frozenset[str]) -> Befores:
     return {thing: graph.get(thing, frozenset()) & things for thing in things}
 
 
-def knots(graph: Befores) -> tuple[frozenset[str], ...]:
-    """The largest groups of two things or more in which each is before each other one, in order of their first name."""
+def knots(graph: Befores) -> frozenset[frozenset[str]]:
+    """The largest groups of two things or more in which each is before each other one."""
     before = {thing: closure(graph, graph[thing]) for thing in graph}
     groups = {frozenset(other for other in before[thing] if thing in before[other]) | {thing} for thing in graph}
-    return tuple(sorted((group for group in groups if len(group) > 1), key=min))
+    return frozenset(group for group in groups if len(group) > 1)
 
 
 def circles(graph: Befores) -> tuple[tuple[str, ...], ...]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from bezelbook.kinds.note.record import Seen
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -106,7 +107,7 @@ def _removal(
     graph = within(befores((one.first, one.then) for one in all_musts), off)
     plain = untied(graph)
     sides = {piece: vehicle.trim[piece].side if piece in vehicle.trim else None for piece in off}
-    order = least_moves(plain, sides, targets.as_done) if off else ()
+    order = least_moves(plain, sides, targets.as_done)
     here = [note for note in notes if note.place == place]
     used = [one for one in mine if one.note.place == place or _names_any(one.note, off, all_musts)]
     return Removal(
@@ -163,5 +164,5 @@ def _over(plain: Befores, order: Sequence[str]) -> tuple[tuple[str, str], ...]:
 
 
 def _circle(pieces: tuple[str, ...], among: Sequence[Before]) -> Circle:
-    pairs = zip(pieces, (*pieces[1:], pieces[0]), strict=True)
+    pairs = pairwise((*pieces, pieces[0]))
     return Circle(tuple(next(one for one in among if (one.first, one.then) == pair) for pair in pairs))

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import Seen
-from bezelbook.reasoning.order.clocked import job_of
+from bezelbook.reasoning.evidence import job_key
 from bezelbook.reasoning.order.graph import Befores, befores, closure
 from bezelbook.reasoning.order.precedence import Before, habits, musts, shared_screws
 from bezelbook.reasoning.order.step import Stands
@@ -75,7 +75,7 @@ def _lists(here: Iterable[Seen]) -> tuple[tuple[str, ...], ...]:
     found: dict[object, list[str]] = {}
     for note in here:
         if note.pieces:
-            found.setdefault(job_of(note), []).extend(off.piece for off in note.pieces)
+            found.setdefault(job_key(note), []).extend(off.piece for off in note.pieces)
     return tuple(tuple(dict.fromkeys(pieces)) for pieces in found.values())
 
 
