@@ -2,11 +2,13 @@
 "use strict";
 
 (() => {
-  // Opens everything that an element is folded into, and shows it again, as it moved.
+  // Opens everything that an element is folded into, or that is folded right below a heading, and shows it again, as it
+  // moved.
   function unfold() {
     const target = location.hash.length > 1 && document.getElementById(location.hash.slice(1));
     if (!target) return;
-    let fold = target.closest("details:not([open])");
+    const below = /^H[1-6]$/.test(target.tagName) && target.nextElementSibling;
+    let fold = below && below.matches("details:not([open])") ? below : target.closest("details:not([open])");
     if (!fold) return;
     for (; fold; fold = target.closest("details:not([open])")) fold.open = true;
     target.scrollIntoView();

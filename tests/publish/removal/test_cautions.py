@@ -1,0 +1,25 @@
+from bezelbook.publish.removal.cautions import MEANS, NOW, all_stopped, caution, place_name
+from bezelbook.values.words import SAFETIES
+from tests.reasoning import making
+from tests.reasoning.order import trim
+
+
+def test_every_class_says_what_it_means_and_what_to_do_now() -> None:
+    assert tuple(MEANS) == SAFETIES
+    assert tuple(NOW) == SAFETIES
+    for safety in SAFETIES[1:]:
+        assert "service information" in caution(safety).now
+
+
+def test_an_order_of_nothing_but_restraints_is_stopped_and_one_of_none_is_not() -> None:
+    near, free = {"piece": "lid", "safety": "restraint near"}, {"piece": "strip", "safety": "none"}
+    car = trim.car("lid", "strip")
+    assert all_stopped(trim.order(car, trim.seen("a", pieces=[near])))
+    assert not all_stopped(trim.order(car, trim.seen("a", pieces=[near, free])))
+    assert not all_stopped(trim.order(car))
+
+
+def test_a_place_is_called_as_the_shop_calls_it() -> None:
+    car = making.vehicle(places={"hole-left": {"kind": "plain opening", "side": "left", "name": "the hole"}})
+    assert place_name(car, "hole-left") == "the hole"
+    assert place_name(car, "not-listed") == "not listed"
