@@ -91,6 +91,14 @@ def test_the_vehicle_s_page_leads_there_and_back() -> None:
     assert f"../{making.CAR}.html" in [link.attributes["href"] for link in pages[PAGE].all("a")]
 
 
+def test_the_vehicle_s_page_says_in_a_line_what_comes_off_first() -> None:
+    whole = pages_about(trim.car("strip", places=PLACES), trim.seen("a", pieces=["strip"]))[f"vehicles/{making.CAR}.md"]
+    [first_off] = whole.all("ul", kind="first-off")
+    [link] = first_off.all("a")
+    assert (link.text, link.attributes["href"]) == ("The hole", f"{making.CAR}/removal.html#place-{making.HOLE}")
+    assert [one.text for one in first_off.all("span", kind="glance")] == ["1 strip"]
+
+
 def test_a_vehicle_without_places_has_a_page_all_the_same() -> None:
     whole = page(making.vehicle(places={}))
     assert whole.all("nav") == []
@@ -176,7 +184,12 @@ def test_with_nothing_but_restraints_near_there_is_the_caution_and_what_to_do_an
     assert "What to do now: Leave it on" in target.text
 
 
-def test_the_first_place_is_open_and_the_others_are_folded() -> None:
-    notes = (trim.seen("a", pieces=["strip"]), trim.seen("b", place="shelf", pieces=["strip"]))
+def test_the_first_place_is_open_and_so_is_a_stop_and_the_others_are_folded() -> None:
+    door = {"piece": "lining", "safety": "restraint near"}
+    notes = (
+        trim.seen("a", pieces=["strip"]),
+        trim.seen("b", place="door", pieces=[door]),
+        trim.seen("c", place="shelf", pieces=["strip"]),
+    )
     folds = page(trim.car("strip", places=PLACES), *notes).all("details", kind="target")
-    assert ["open" in fold.attributes for fold in folds] == [True, False]
+    assert ["open" in fold.attributes for fold in folds] == [True, True, False]

@@ -105,11 +105,21 @@ def test_a_place_of_which_nothing_is_written_has_its_class_asked_too() -> None:
 
 
 def test_words_that_may_tell_of_a_piece_with_a_restraint_near_are_left_with_their_note() -> None:
-    near = trim.seen("a", pieces=[{"piece": "strip", "safety": "restraint near"}], words="Pull hard.")
-    other = trim.seen("b", pieces=["bezel"], words="Easy.")
-    assert [(one.by, one.words) for one in part(near, other).notes] == [("a, no date", ""), ("b, no date", "Easy.")]
+    stop = {"piece": "strip", "safety": "restraint near"}
+    near = trim.seen("a", pieces=[stop], words="Pull hard.")
+    both = trim.seen("b", pieces=[stop, "bezel"], words="Pull the Strips hard.")
+    other = trim.seen("c", pieces=[stop, "bezel"], words="Easy, mind the lip.")
+    layers = trim.seen("d", lies_over=[trim.over("strip", "bezel")], words="One over the other.")
+    silent = trim.seen("e", pieces=["bezel"])
+    assert [(one.by, one.words) for one in part(near, both, other, layers, silent).notes] == [
+        ("a, no date", ""),
+        ("b, no date", ""),
+        ("c, no date", "Easy, mind the lip."),
+        ("d, no date", "One over the other."),
+        ("e, no date", ""),
+    ]
     assert part(near).stopped
-    assert not part(near, other).stopped
+    assert not part(both).stopped
 
 
 def test_what_stays_on_is_said() -> None:

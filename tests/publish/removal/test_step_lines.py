@@ -50,7 +50,7 @@ def test_everything_that_the_hands_need_stands_in_the_order_in_which_they_need_i
     )
     assert list(lines(note).items()) == [
         ("Only after", ("wood strip: it lies over this",)),
-        ("Look for", ("One behind the blank.",)),
+        ("Look for", ("a hidden fixing: One behind the blank.",)),
         ("Take", ("seven (swivel, long) – not here: Powered driver.",)),
         ("Undo", ("1 × Bolt",)),
         ("Mind", ("one screw holds lid left too, which is loose once it is out",)),

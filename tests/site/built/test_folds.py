@@ -35,6 +35,15 @@ def test_an_address_opens_what_it_leads_into(vehicle: Callable[[str], Page]) -> 
     expect(page.locator("#note-a-short-goes-in")).to_be_in_viewport()
 
 
+def test_an_address_of_a_heading_opens_what_is_folded_right_below_it(page: Page, trim_site: Path) -> None:
+    page.goto((trim_site / "vehicles" / "large-sedan-2" / "removal.html").as_uri())
+    folded = page.locator("h2 + details.target:not([open])").first
+    anchor = folded.evaluate("(fold) => fold.previousElementSibling.id")
+    page.locator(f'.targets a[href="#{anchor}"]').click()
+    expect(page.locator(f"#{anchor} + details.target")).to_have_attribute("open", "")
+    expect(page.locator(f"#{anchor}")).to_be_in_viewport()
+
+
 def test_an_address_that_leads_nowhere_does_no_harm(vehicle: Callable[[str], Page]) -> None:
     expect(vehicle("#note-that-is-not-there").locator("h1")).to_be_in_viewport()
 

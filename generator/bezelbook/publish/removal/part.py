@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from bezelbook.kinds.note.record import After, Tried
+from bezelbook.kinds.note.record import After, AnyNote, Seen, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
@@ -28,6 +28,9 @@ from bezelbook.reasoning.order.step import Step, name_of
 from bezelbook.reasoning.unknowns import Missing
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_minutes
+
+# A word of a piece's name that is this long or longer says which piece is meant.
+A_NAME = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +99,7 @@ def part_of(vehicle: Vehicle, place: str, removal: Removal, stays: Sequence[str]
         tuple((step.name, one.what) for step in _ours(removal) for one in step.refit),
         _time(removal),
         asked_of(book, vehicle, removal),
-        tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], _silent(removal), to)),
+        tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], _silent(book, removal), to)),
     )
 
 
@@ -164,9 +167,18 @@ def _differed(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Iterator[str
             yield note.id
 
 
-def _silent(removal: Removal) -> frozenset[str]:
-    """The notes whose words may tell how a piece with a restraint near comes off."""
-    return frozenset(note for step in removal.steps if RESTRAINT in step.safety for note in step.notes)
+def _silent(book: KnowledgeBase, removal: Removal) -> frozenset[str]:
+    """The notes whose words may tell how a piece with a restraint near comes off: of nothing else, or by its name."""
+    near = [step for step in removal.steps if RESTRAINT in step.safety]
+    pieces = {step.piece for step in near}
+    names = {word for step in near for word in step.name.casefold().split() if len(word) >= A_NAME}
+    return frozenset(id_ for id_ in removal.notes if _tells_of(book.notes[id_], pieces, names))
+
+
+def _tells_of(note: AnyNote, pieces: set[str], names: set[str]) -> bool:
+    own = {off.piece for off in note.pieces} if isinstance(note, Seen) else set()
+    said = (note.words or "").casefold()
+    return bool(own and own <= pieces) or any(name in said for name in names)
 
 
 def _quoted(book: KnowledgeBase, ids: Iterable[str], silent: frozenset[str], to: Links) -> Iterator[Quoted]:

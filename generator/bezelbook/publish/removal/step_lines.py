@@ -91,7 +91,7 @@ def _lines(
 ) -> Iterator[tuple[str, tuple[str, ...]]]:
     yield "Argued over", tuple(_claim(book, one, names) for one in step.first if one.first in argued)
     yield "Only after", tuple(_before(one, names) for one in step.first if one.first not in argued)
-    yield "Look for", _told(step.hidden)
+    yield "Look for", tuple(f"a hidden fixing: {said.what}" for said in step.hidden)
     yield "Take", tuple(_tool(tool) for tool in step.tools) or _from_screws(book, step)
     undo, holds, ease = fixing_lines(book, step.held)
     yield from (undo, holds)
