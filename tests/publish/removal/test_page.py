@@ -167,6 +167,25 @@ def test_a_place_nobody_wrote_of_points_at_its_written_twin_unless_a_restraint_i
     assert "twin" not in door_right.text
 
 
+def test_two_sides_that_are_both_written_point_at_each_other_as_a_hint() -> None:
+    side = {"kind": "parcel shelf", "side": "left"}
+    places = {
+        "shelf-left": {**side, "other_side": "shelf-right"},
+        "shelf-right": {**side, "side": "right", "other_side": "shelf-left"},
+    }
+    notes = [trim.seen(place, place=place, pieces=["board"]) for place in places]
+    left, right = page(trim.car("board", places=places), *notes).all("details", kind="target")
+    assert "The other side is written too: shelf right." in left.text
+    assert "The other side is written too: shelf left." in right.text
+
+
+def test_clips_that_nobody_counted_are_said_to_be_uncounted() -> None:
+    off = {"piece": "strip", "fasteners": ["clip"]}
+    [box] = page(trim.car("strip", places=PLACES), trim.seen("a", pieces=[off])).all("div", kind="lay-out")
+    assert "clip: nobody counted how many come off." in box.text
+    assert "Order:" not in box.text
+
+
 def test_what_to_lay_out_stands_before_the_first_step() -> None:
     off = {"piece": "strip", "fasteners": [{"kind": "clip", "count": 6}], "tools": ["flat pry"]}
     [target] = page(trim.car("strip", places=PLACES), trim.seen("a", pieces=[off])).all("details", kind="target")

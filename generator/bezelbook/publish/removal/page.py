@@ -79,7 +79,7 @@ def removal_pages(book: KnowledgeBase, named: Mentions, things: Things) -> Itera
             "publish/removal.html",
             vehicle=vehicle,
             vehicle_at=to.vehicle(vehicle.id),
-            known=[one for one in targets if one.known],
+            known=[(one, written.get(one.twin or "", "")) for one in targets if one.known],
             gaps=[(one, written.get(one.twin or "", "")) for one in targets if not one.known],
         )
         yield page_file(to.page, f"{vehicle.name}: what comes off first", html, f"vehicles/{vehicle.id}")
