@@ -1,4 +1,4 @@
-from bezelbook.publish.removal.cautions import MEANS, NOW, all_stopped, caution, place_name
+from bezelbook.publish.removal.cautions import MEANS, NOW, all_stopped, caution, place_name, whole_car
 from bezelbook.values.words import SAFETIES
 from tests.reasoning import making
 from tests.reasoning.order import trim
@@ -23,3 +23,15 @@ def test_a_place_is_called_as_the_shop_calls_it() -> None:
     car = making.vehicle(places={"hole-left": {"kind": "plain opening", "side": "left", "name": "the hole"}})
     assert place_name(car, "hole-left") == "the hole"
     assert place_name(car, "not-listed") == "not listed"
+
+
+def test_what_feeds_a_car_and_what_is_said_of_it_as_a_whole_holds_wherever_one_works() -> None:
+    whole = {"kind": "whole vehicle", "side": "centre", "safety": "high voltage near"}
+    assert whole_car(making.vehicle()) == ()
+    for content in (
+        {"supply": "high voltage present"},
+        {"places": {"car": whole}},
+        {"places": {"car": whole}} | {"supply": "high voltage present"},
+    ):
+        assert [one.safety for one in whole_car(making.vehicle(**content))] == ["high voltage near"]
+    assert whole_car(making.vehicle(places={"car": {**whole, "safety": "none"}}, supply="48 V present")) == ()

@@ -212,3 +212,8 @@ def test_the_first_place_is_open_and_so_is_a_stop_and_the_others_are_folded() ->
     )
     folds = page(trim.car("strip", places=PLACES), *notes).all("details", kind="target")
     assert ["open" in fold.attributes for fold in folds] == [True, True, False]
+
+
+def test_what_is_said_of_the_whole_car_stands_before_the_first_place() -> None:
+    whole = page(trim.car("strip", places=PLACES, supply="high voltage present"), trim.seen("a", pieces=["strip"]))
+    assert whole.text.index("High voltage near: stop.") < whole.text.index("The hole")

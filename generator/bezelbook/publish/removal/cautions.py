@@ -46,6 +46,14 @@ def caution(safety: Safety, where: str = "") -> Caution:
     return Caution(safety, where, MEANS[safety], NOW[safety])
 
 
+def whole_car(vehicle: Vehicle) -> tuple[Caution, ...]:
+    """What could hurt someone wherever one works on this car: what feeds it, and what is said of it as a whole."""
+    whole = (place.safety for place in vehicle.places.values() if place.kind == "whole vehicle")
+    fed: tuple[Safety, ...] = ("high voltage near",) if vehicle.supply == "high voltage present" else ()
+    said = dict.fromkeys((*fed, *(one for one in whole if one and one != "none")))
+    return tuple(caution(one, "this car, wherever you work on it") for one in said)
+
+
 def cautions(vehicle: Vehicle, place: str, removal: Removal) -> Iterator[Caution]:
     """Each class that is near with where it is, before anything else on the page."""
     found: dict[Safety, list[str]] = {}

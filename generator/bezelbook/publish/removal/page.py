@@ -10,7 +10,7 @@ from bezelbook.publish.counts.ready import ReadyPart
 from bezelbook.publish.counts.thing import Things
 from bezelbook.publish.mentions import Mentions
 from bezelbook.publish.page_text import page_file
-from bezelbook.publish.removal.cautions import Caution, caution, place_name
+from bezelbook.publish.removal.cautions import Caution, caution, place_name, whole_car
 from bezelbook.publish.removal.part import Part, part_of
 from bezelbook.publish.removal.reached_for import reached_for, stays_on
 from bezelbook.publish.removal.trade_words import FirstUse
@@ -78,6 +78,7 @@ def removal_pages(book: KnowledgeBase, named: Mentions, things: Things) -> Itera
         html = render(
             "publish/removal.html",
             vehicle=vehicle,
+            whole_car=whole_car(vehicle),
             vehicle_at=to.vehicle(vehicle.id),
             known=[(one, written.get(one.twin or "", "")) for one in targets if one.known],
             gaps=[(one, written.get(one.twin or "", "")) for one in targets if not one.known],
