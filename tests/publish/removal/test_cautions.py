@@ -28,10 +28,9 @@ def test_a_place_is_called_as_the_shop_calls_it() -> None:
 def test_what_feeds_a_car_and_what_is_said_of_it_as_a_whole_holds_wherever_one_works() -> None:
     whole = {"kind": "whole vehicle", "side": "centre", "safety": "high voltage near"}
     assert whole_car(making.vehicle()) == ()
-    for content in (
-        {"supply": "high voltage present"},
-        {"places": {"car": whole}},
-        {"places": {"car": whole}} | {"supply": "high voltage present"},
-    ):
-        assert [one.safety for one in whole_car(making.vehicle(**content))] == ["high voltage near"]
+    fed, said = {"supply": "high voltage present"}, {"places": {"car": whole}}
+    for content in (fed, said, fed | said):
+        [near] = whole_car(making.vehicle(**content))
+        assert near.safety == "high voltage near"
+        assert near.now.startswith("Before you take anything off")
     assert whole_car(making.vehicle(places={"car": {**whole, "safety": "none"}}, supply="48 V present")) == ()

@@ -30,6 +30,11 @@ NOW: Mapping[Safety, str] = {
     ),
 }
 
+BEFORE_ANYTHING = (
+    "Before you take anything off, ask whoever runs the bay what the vehicle's service information wants done first, and "
+    "by whom. Touch nothing orange"
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Caution:
@@ -51,7 +56,7 @@ def whole_car(vehicle: Vehicle) -> tuple[Caution, ...]:
     whole = (place.safety for place in vehicle.places.values() if place.kind == "whole vehicle")
     fed: tuple[Safety, ...] = ("high voltage near",) if vehicle.supply == "high voltage present" else ()
     said = dict.fromkeys((*fed, *(one for one in whole if one and one != "none")))
-    return tuple(caution(one, "this car, wherever you work on it") for one in said)
+    return tuple(Caution(one, "this car, wherever you work on it", MEANS[one], BEFORE_ANYTHING) for one in said)
 
 
 def cautions(vehicle: Vehicle, place: str, removal: Removal) -> Iterator[Caution]:
