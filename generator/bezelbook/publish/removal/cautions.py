@@ -31,8 +31,8 @@ NOW: Mapping[Safety, str] = {
 }
 
 BEFORE_ANYTHING = (
-    "Before you take anything off, ask whoever runs the bay what the vehicle's service information wants done first, and "
-    "by whom. Touch nothing orange"
+    "Before you take anything off, ask whoever runs the bay what the vehicle's service information wants done first, "
+    "and by whom. Touch nothing orange"
 )
 
 
