@@ -7,8 +7,8 @@ from bezelbook.kinds.note.record import After, Bench
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
+from bezelbook.publish.builds_words import which_builds
 from bezelbook.publish.counts.clip_words import ClipRow, clip_row
-from bezelbook.publish.removal.builds_words import which_builds
 from bezelbook.publish.wording import counted
 from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.counts.by_build import ClipsFor, clips_by_build

@@ -10,9 +10,9 @@ from bezelbook.kinds.note.record import After, AnyNote, Seen, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
+from bezelbook.publish.builds_words import Which, which_builds
 from bezelbook.publish.drawing.stack import Card, stack
 from bezelbook.publish.notes import newest_first, said
-from bezelbook.publish.removal.builds_words import Which, which_builds
 from bezelbook.publish.removal.cautions import RESTRAINT, Caution, all_stopped, cautions, place_name
 from bezelbook.publish.removal.fixing_lines import fixing_words
 from bezelbook.publish.removal.glance import Glance, glance

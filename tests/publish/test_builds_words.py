@@ -1,6 +1,6 @@
 from typing import Any
 
-from bezelbook.publish.removal.builds_words import Which, which_builds
+from bezelbook.publish.builds_words import Which, which_builds
 from bezelbook.reasoning.builds import builds
 from tests.reasoning import making
 from tests.reasoning.order.trim import car
