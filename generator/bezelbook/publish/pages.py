@@ -39,7 +39,7 @@ def _files(knowledge: Knowledge) -> Iterator[SiteFile]:
     yield home_page(knowledge, openings)
     things = Things(book, knowledge.today)
     yield from vehicle_pages(book, openings, named, places, things)
-    yield from removal_pages(book, named)
+    yield from removal_pages(book, named, things)
     yield from head_unit_pages(book, openings, named)
     yield from mount_pages(book, named)
     yield from part_pages(book, places, things)

@@ -16,6 +16,7 @@ from bezelbook.publish.notes import Said, newest_first, said, said_at
 from bezelbook.publish.offers import OfferRow, Offers, offer_row
 from bezelbook.publish.opening import OPEN, Opening
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.removal.glance import glances
 from bezelbook.publish.repeated_readings import RepeatedReading, repeated_readings
 from bezelbook.publish.screens import ScreenFigure, screens
 from bezelbook.publish.site_file import SiteFile
@@ -80,6 +81,7 @@ def vehicle_pages(
             loads=loads_part(book, vehicle, to),
             to=to,
             removal_at=to.to(removal_page(vehicle.id)),
+            first_off=list(glances(vehicle, to)),
             tally=tally,
             look_at=to.to(LOOK_NEXT, look_anchor(vehicle.id)),
         )

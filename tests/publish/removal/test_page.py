@@ -32,10 +32,16 @@ def test_every_place_can_be_picked_and_the_vehicle_as_a_whole_cannot() -> None:
     [nav] = whole.all("nav")
     links = [(link.text, link.attributes["href"]) for link in nav.all("a")]
     assert links == [
-        ("the hole", "#place-dash-centre"),
-        ("door", "#place-door"),
-        ("shelf", "#place-shelf"),
-        ("nowhere", "#place-nowhere"),
+        ("The hole", "#place-dash-centre"),
+        ("Door", "#place-door"),
+        ("Shelf", "#place-shelf"),
+        ("Nowhere", "#place-nowhere"),
+    ]
+    assert [one.text for one in nav.all("span", kind="glance")] == [
+        "1 strip",
+        "restraint near: stop",
+        "nobody wrote it",
+        "nobody wrote it",
     ]
     for _, at in links:
         assert len(whole.all(id=at.removeprefix("#"))) == 1
@@ -50,7 +56,8 @@ def test_a_place_nobody_wrote_of_is_a_gap_with_its_caution() -> None:
     assert "Nobody wrote whether anything near could hurt someone" in shelf.text
     [hole] = gaps.all("li", id="place-dash-centre")
     assert "hurt" not in hole.text
-    assert "Note it next time, piece by piece as it comes off: 3 minutes." in whole.text
+    assert "What to do now: Leave it on" in door.text
+    assert "note it piece by piece as it comes off, 3 minutes" in whole.text
 
 
 def test_the_steps_are_numbered_in_the_order_in_which_the_pieces_come_off() -> None:
@@ -82,6 +89,14 @@ def test_the_vehicle_s_page_leads_there_and_back() -> None:
     at = [link.attributes["href"] for link in pages[f"vehicles/{making.CAR}.md"].all("a")]
     assert f"{making.CAR}/removal.html" in at
     assert f"../{making.CAR}.html" in [link.attributes["href"] for link in pages[PAGE].all("a")]
+
+
+def test_the_vehicle_s_page_says_in_a_line_what_comes_off_first() -> None:
+    whole = pages_about(trim.car("strip", places=PLACES), trim.seen("a", pieces=["strip"]))[f"vehicles/{making.CAR}.md"]
+    [first_off] = whole.all("ul", kind="first-off")
+    [link] = first_off.all("a")
+    assert (link.text, link.attributes["href"]) == ("The hole", f"{making.CAR}/removal.html#place-{making.HOLE}")
+    assert [one.text for one in first_off.all("span", kind="glance")] == ["1 strip"]
 
 
 def test_a_vehicle_without_places_has_a_page_all_the_same() -> None:
@@ -132,3 +147,73 @@ def test_the_page_speaks_as_the_shop_does(demo_pages: dict[str, Element], word: 
     pages = [page for path, page in demo_pages.items() if path.endswith("/removal.md")]
     assert pages
     assert all(word not in page.text.lower() for page in pages)
+
+
+def test_a_place_nobody_wrote_of_points_at_its_written_twin_unless_a_restraint_is_near() -> None:
+    side = {"kind": "parcel shelf", "side": "left"}
+    places = {
+        "shelf-left": {**side, "other_side": "shelf-right"},
+        "shelf-right": {**side, "side": "right", "other_side": "shelf-left"},
+        "door-left": {**DOOR, "other_side": "door-right"},
+        "door-right": {**DOOR, "side": "right", "other_side": "door-left"},
+    }
+    car = trim.car("board", places=places)
+    door = {"piece": "board", "safety": "restraint near"}
+    notes = (trim.seen("a", place="shelf-left", pieces=["strip"]), trim.seen("b", place="door-left", pieces=[door]))
+    [gaps] = page(car, *notes).all("ul", kind="list")
+    [shelf] = gaps.all("li", id="place-shelf-right")
+    assert ("#place-shelf-left", "shelf left") in [(one.attributes["href"], one.text) for one in shelf.all("a")]
+    [door_right] = gaps.all("li", id="place-door-right")
+    assert "twin" not in door_right.text
+
+
+def test_two_sides_that_are_both_written_point_at_each_other_as_a_hint() -> None:
+    side = {"kind": "parcel shelf", "side": "left"}
+    places = {
+        "shelf-left": {**side, "other_side": "shelf-right"},
+        "shelf-right": {**side, "side": "right", "other_side": "shelf-left"},
+    }
+    notes = [trim.seen(place, place=place, pieces=["board"]) for place in places]
+    left, right = page(trim.car("board", places=places), *notes).all("details", kind="target")
+    assert "The other side is written too: shelf right." in left.text
+    assert "The other side is written too: shelf left." in right.text
+
+
+def test_clips_that_nobody_counted_are_said_to_be_uncounted() -> None:
+    off = {"piece": "strip", "fasteners": ["clip"]}
+    [box] = page(trim.car("strip", places=PLACES), trim.seen("a", pieces=[off])).all("div", kind="lay-out")
+    assert "clip: nobody counted how many come off." in box.text
+    assert "Order:" not in box.text
+
+
+def test_what_to_lay_out_stands_before_the_first_step() -> None:
+    off = {"piece": "strip", "fasteners": [{"kind": "clip", "count": 6}], "tools": ["flat pry"]}
+    [target] = page(trim.car("strip", places=PLACES), trim.seen("a", pieces=[off])).all("details", kind="target")
+    assert target.text.index("Lay out before you start") < target.text.index("Strip")
+    [box] = target.all("div", kind="lay-out")
+    assert "flat pry" in box.text
+    assert "clip: 6 come off" in box.text
+
+
+def test_with_nothing_but_restraints_near_there_is_the_caution_and_what_to_do_and_no_more() -> None:
+    off = {"piece": "strip", "safety": "restraint near", "took": "4 min", "fasteners": ["clip"], "tools": ["flat pry"]}
+    [target] = page(trim.car("strip"), trim.seen("a", pieces=[off], words="Pull.")).all("details", kind="target")
+    for words in ("Lay out", "flat pry", "clip", "Putting it back", "4 min", "Pull."):
+        assert words not in target.text
+    assert "What to do now: Leave it on" in target.text
+
+
+def test_the_first_place_is_open_and_so_is_a_stop_and_the_others_are_folded() -> None:
+    door = {"piece": "lining", "safety": "restraint near"}
+    notes = (
+        trim.seen("a", pieces=["strip"]),
+        trim.seen("b", place="door", pieces=[door]),
+        trim.seen("c", place="shelf", pieces=["strip"]),
+    )
+    folds = page(trim.car("strip", places=PLACES), *notes).all("details", kind="target")
+    assert ["open" in fold.attributes for fold in folds] == [True, True, False]
+
+
+def test_what_is_said_of_the_whole_car_stands_before_the_first_place() -> None:
+    whole = page(trim.car("strip", places=PLACES, supply="high voltage present"), trim.seen("a", pieces=["strip"]))
+    assert whole.text.index("High voltage near: stop.") < whole.text.index("The hole")

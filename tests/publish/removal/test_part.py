@@ -14,7 +14,7 @@ def part(*notes: Record, car: Record = CAR) -> Part:
     base = trim.book(car, *notes)
     [order] = trim.orders(base)
     to = Links(removal_page(making.CAR), base)
-    return part_of(base, base.vehicles[making.CAR], making.HOLE, order, FirstUse(), to)
+    return part_of(base.vehicles[making.CAR], making.HOLE, order, ("lid left",), FirstUse(), to)
 
 
 def bezel(named: str = "a", /, **content: Any) -> Record:
@@ -34,7 +34,8 @@ def test_every_class_that_is_near_stands_at_the_top_with_where_it_is() -> None:
     pieces = {"strip": {"safety": "restraint near"}, "bezel": {"safety": "stored energy"}, "lid": {"safety": "none"}}
     car = making.vehicle(places={making.HOLE: hole}, trim=pieces)
     found = part(trim.seen("a", pieces=["strip", "bezel", "lid", "unknown"]), car=car)
-    assert found.cautions == (("restraint near", "the hole and strip"), ("stored energy", "bezel"))
+    near = [(one.safety, one.where) for one in found.cautions]
+    assert near == [("restraint near", "the hole and strip"), ("stored energy", "bezel")]
     assert found.no_class == "unknown"
 
 
@@ -67,7 +68,7 @@ def test_times_add_up_over_the_steps_that_were_clocked() -> None:
     found = part(trim.seen("a", pieces=off)).time
     assert found == "Clocked: about 9 min for 2 of its 3 steps; thin, from fewer than three jobs."
     three = [trim.seen(f"n{number}", pieces=[{"piece": "strip", "took": "3 min"}]) for number in range(3)]
-    assert part(*three).time == "Clocked: about 3 min for 1 of its 1 step."
+    assert part(*three).time == "Clocked: about 3 min."
     assert part(bezel()).time == ""
 
 
@@ -95,3 +96,31 @@ def test_whose_word_it_is_leads_to_the_notes_and_what_differed_is_quoted() -> No
         ("", "b, no date"),
     ]
     assert found.notes[0].at == "../small-van-1.html#note-a"
+
+
+def test_a_place_of_which_nothing_is_written_has_its_class_asked_too() -> None:
+    assert part().no_class == "dash centre"
+    hole = {"kind": "plain opening", "side": "centre", "safety": "none"}
+    assert part(car=making.vehicle(places={making.HOLE: hole})).no_class == ""
+
+
+def test_words_that_may_tell_of_a_piece_with_a_restraint_near_are_left_with_their_note() -> None:
+    stop = {"piece": "strip", "safety": "restraint near"}
+    near = trim.seen("a", pieces=[stop], words="Pull hard.")
+    both = trim.seen("b", pieces=[stop, "bezel"], words="Pull the Strips hard.")
+    other = trim.seen("c", pieces=[stop, "bezel"], words="Easy, mind the lip.")
+    layers = trim.seen("d", lies_over=[trim.over("strip", "bezel")], words="One over the other.")
+    silent = trim.seen("e", pieces=["bezel"])
+    assert [(one.by, one.words) for one in part(near, both, other, layers, silent).notes] == [
+        ("a, no date", ""),
+        ("b, no date", ""),
+        ("c, no date", "Easy, mind the lip."),
+        ("d, no date", "One over the other."),
+        ("e, no date", ""),
+    ]
+    assert part(near).stopped
+    assert not part(both).stopped
+
+
+def test_what_stays_on_is_said() -> None:
+    assert part(bezel()).stays == "lid left"

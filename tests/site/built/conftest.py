@@ -63,6 +63,12 @@ def doors_site(root: Path, books: Path, tmp_path_factory: pytest.TempPathFactory
 
 
 @pytest.fixture(scope="session")
+def trim_site(root: Path, books: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The site of the trade's trim that comes off."""
+    return build(root, books / "trim", tmp_path_factory.mktemp("trim"))
+
+
+@pytest.fixture(scope="session")
 def demo_site(root: Path, kb: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The site of the published book."""
     return build(root, kb, tmp_path_factory.mktemp("demo"))

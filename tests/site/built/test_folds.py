@@ -35,6 +35,31 @@ def test_an_address_opens_what_it_leads_into(vehicle: Callable[[str], Page]) -> 
     expect(page.locator("#note-a-short-goes-in")).to_be_in_viewport()
 
 
+def test_an_address_of_a_heading_opens_what_is_folded_right_below_it(page: Page, trim_site: Path) -> None:
+    page.goto((trim_site / "vehicles" / "large-sedan-2" / "removal.html").as_uri())
+    folded = page.locator("h2 + details.target:not([open])").first
+    anchor = folded.evaluate("(fold) => fold.previousElementSibling.id")
+    page.locator(f'.targets a[href="#{anchor}"]').click()
+    expect(page.locator(f"#{anchor} + details.target")).to_have_attribute("open", "")
+    expect(page.locator(f"#{anchor}")).to_be_in_viewport()
+
+
+def test_an_address_of_a_place_opens_what_is_folded_further_below(page: Page, trim_site: Path) -> None:
+    page.goto((trim_site / "vehicles" / "large-sedan-2.html").as_uri() + "#wiring-that-is-not-there")
+    anchor = page.locator("h2 ~ details.more").first.evaluate(
+        "(fold) => { while (fold.tagName !== 'H2') fold = fold.previousElementSibling; return fold.id; }"
+    )
+    fold = page.locator(f"#{anchor} ~ details.more").first
+    expect(fold).not_to_have_attribute("open", "")
+    page.evaluate("(anchor) => { location.hash = anchor; }", anchor)
+    expect(fold).to_have_attribute("open", "")
+
+
+def test_the_address_of_the_top_opens_nothing(page: Page, trim_site: Path) -> None:
+    page.goto((trim_site / "vehicles" / "large-sedan-2" / "removal.html").as_uri() + "#top")
+    expect(page.locator("details.first-time")).not_to_have_attribute("open", "")
+
+
 def test_an_address_that_leads_nowhere_does_no_harm(vehicle: Callable[[str], Page]) -> None:
     expect(vehicle("#note-that-is-not-there").locator("h1")).to_be_in_viewport()
 

@@ -83,6 +83,10 @@ class Trim(Part):
     name: Name | None = Field(default=None, description="What the shop calls it.")
     also: Many[Name] = Field(default=(), description="Other words people use for it.")
     side: Side | None = Field(default=None, description="Left, right or centre, facing forward.")
+    where: Name | None = Field(
+        default=None,
+        description="Where it sits, for somebody who has never heard its name: below the vents, over the radio.",
+    )
     safety: Safety | None = Field(
         default=None, description="What could hurt someone here; the vehicle's service information rules."
     )

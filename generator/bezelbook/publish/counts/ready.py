@@ -1,15 +1,16 @@
 """What to have ready for a job at a place of a vehicle: clips, packs, what gets used up, and how long it takes."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.kinds.note.record import After, Bench
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
+from bezelbook.publish.builds_words import which_builds
 from bezelbook.publish.counts.clip_words import ClipRow, clip_row
-from bezelbook.publish.removal.builds_words import which_builds
 from bezelbook.publish.wording import counted
+from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.counts.by_build import ClipsFor, clips_by_build
 from bezelbook.reasoning.counts.lost import Tally
 from bezelbook.reasoning.counts.minutes import Minutes, minutes
@@ -80,14 +81,19 @@ def _part(book: KnowledgeBase, vehicle: Vehicle, place: str, clips: Iterable[Cli
     return ReadyPart(
         (record.name if record else None) or place.replace("-", " "),
         to.place(vehicle.id, place),
-        tuple(
-            ClipTable(which_builds(vehicle, place, one.builds).words, tuple(clip_row(need, to) for need in one.needs))
-            for one in clips
-            if one.needs
-        ),
+        tuple(_tables(vehicle, place, clips, to)),
         tuple(used),
         tuple(_time(one) for one in minutes(after)),
     )
+
+
+def _tables(vehicle: Vehicle, place: str, clips: Iterable[ClipsFor], to: Links) -> Iterator[ClipTable]:
+    """One table for all builds of which a page says the same."""
+    found: dict[tuple[ClipRow, ...], list[Build]] = {}
+    for one in clips:
+        if one.needs:
+            found.setdefault(tuple(clip_row(need, to) for need in one.needs), []).extend(one.builds)
+    return (ClipTable(which_builds(vehicle, place, tuple(mine)).words, rows) for rows, mine in found.items())
 
 
 def _time(one: Minutes) -> TimeRow:

@@ -1,19 +1,22 @@
 """One order as its part of the page shows it: cautions, the stack, the steps, what is asked, and whose word it is."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from markupsafe import Markup
 
-from bezelbook.kinds.note.record import After, Tried
+from bezelbook.kinds.note.record import After, AnyNote, Seen, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.publish.address import Links
+from bezelbook.publish.builds_words import Which, which_builds
 from bezelbook.publish.drawing.stack import Card, stack
 from bezelbook.publish.notes import newest_first, said
-from bezelbook.publish.removal.builds_words import Which, which_builds
-from bezelbook.publish.removal.step_lines import RESTRAINT, StepLines, fixing_words, step_lines
+from bezelbook.publish.removal.cautions import RESTRAINT, Caution, all_stopped, cautions, place_name
+from bezelbook.publish.removal.fixing_lines import fixing_words
+from bezelbook.publish.removal.glance import Glance, glance
+from bezelbook.publish.removal.step_lines import StepLines, step_lines
 from bezelbook.publish.removal.trade_words import FirstUse
 from bezelbook.publish.wording import counted
 from bezelbook.reasoning.evidence import witnesses
@@ -26,10 +29,16 @@ from bezelbook.reasoning.unknowns import Missing
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_minutes
 
+# A word of a piece's name that is this long or longer says which piece is meant.
+A_NAME = 5
+
 
 @dataclass(frozen=True, slots=True)
 class Quoted:
-    """A note beside the order: its words, who and when, and where it stands in full."""
+    """A note beside the order: its words, who and when, and where it stands in full.
+
+    The words are left out where they may tell of a piece with a restraint near.
+    """
 
     words: str
     by: str
@@ -38,15 +47,21 @@ class Quoted:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """An order ready for the page. `loose` and `hidden` are on no piece that anybody named."""
+    """An order ready for the page. `loose` and `hidden` are on no piece that anybody named.
+
+    `stopped` orders are nothing but pieces with a restraint near; `stays` are the pieces that no list has.
+    """
 
     which: Which
     written: bool
+    stopped: bool
+    glance: Glance
     basis: str
-    cautions: tuple[tuple[str, str], ...]
+    cautions: tuple[Caution, ...]
     no_class: str
     drawing: Markup | str
     steps: tuple[StepLines, ...]
+    stays: str
     loose: tuple[str, ...]
     hidden: tuple[str, ...]
     habits: tuple[str, ...]
@@ -56,29 +71,35 @@ class Part:
     notes: tuple[Quoted, ...]
 
 
-def part_of(book: KnowledgeBase, vehicle: Vehicle, place: str, removal: Removal, told: FirstUse, to: Links) -> Part:
-    """An order for the builds it holds for, as a page at `to` shows it."""
+def part_of(vehicle: Vehicle, place: str, removal: Removal, stays: Sequence[str], told: FirstUse, to: Links) -> Part:
+    """An order for the builds it holds for, as a page at `to` shows it; `stays` are the pieces to leave on."""
+    told.begin()
+    book = to.book
     named = [*vehicle.trim, *(step.piece for step in removal.steps)]
     names = {piece: name_of(vehicle, piece) for piece in named}
     argued = _argued(removal)
+    which = which_builds(vehicle, place, removal.builds)
     return Part(
-        which_builds(vehicle, place, removal.builds),
+        which,
         removal.written,
+        all_stopped(removal),
+        glance(which.words, removal),
         _basis(book, removal),
-        tuple(_cautions(vehicle, place, removal)),
-        _no_class(removal),
+        tuple(cautions(vehicle, place, removal)),
+        _no_class(vehicle, place, removal),
         _drawing(removal, argued),
         tuple(
             step_lines(book, number, step, names, told, argued.get(step.piece, frozenset()))
             for number, step in enumerate(removal.steps, 1)
         ),
+        listed(stays) if stays else "",
         tuple(words for one in removal.loose for words in fixing_words(book, one)),
         tuple(one.what for one in removal.hidden),
         tuple(_habit(vehicle, one) for one in removal.habits),
         tuple((step.name, one.what) for step in _ours(removal) for one in step.refit),
         _time(removal),
         asked_of(book, vehicle, removal),
-        tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], to)),
+        tuple(_quoted(book, [*removal.notes, *_differed(book, vehicle, place)], _silent(book, removal), to)),
     )
 
 
@@ -103,23 +124,11 @@ def _basis(book: KnowledgeBase, removal: Removal) -> str:
     return f"From {counted(witnesses(notes), 'job')}{day}. Check on this car first."
 
 
-def _cautions(vehicle: Vehicle, place: str, removal: Removal) -> Iterator[tuple[str, str]]:
-    """Each class that is near with where it is, before anything else on the page."""
-    record = vehicle.places.get(place)
-    own = (record.name if record else None) or place.replace("-", " ")
-    found: dict[str, list[str]] = {}
-    if removal.safety and removal.safety != "none":
-        found.setdefault(removal.safety, []).append(own)
-    for step in removal.steps:
-        for one in step.safety:
-            if one != "none":
-                found.setdefault(one, []).append(step.name)
-    return ((safety, listed(where)) for safety, where in found.items())
-
-
-def _no_class(removal: Removal) -> str:
-    """The pieces of which nobody wrote whether anything near them could hurt someone; empty when there are none."""
+def _no_class(vehicle: Vehicle, place: str, removal: Removal) -> str:
+    """What nobody wrote of whether anything near it could hurt someone; empty when there is nothing such."""
     names = [step.name for step in removal.steps if not step.safety]
+    if not removal.steps and removal.safety is None:
+        names.append(place_name(vehicle, place))
     return listed(names) if names else ""
 
 
@@ -146,8 +155,9 @@ def _time(removal: Removal) -> str:
         return ""
     whole = sum((time.median for time in times), start=Fraction(0))
     thin = "; thin, from fewer than three jobs" if any(time.thin for time in times) else ""
-    of = f"{len(times)} of its {len(removal.steps)} {'step' if len(removal.steps) == 1 else 'steps'}"
-    return f"Clocked: about {show_minutes(round(whole))} for {of}{thin}."
+    steps = len(removal.steps)
+    of = "" if len(times) == steps else f" for {len(times)} of its {steps} steps"
+    return f"Clocked: about {show_minutes(round(whole))}{of}{thin}."
 
 
 def _differed(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Iterator[str]:
@@ -157,8 +167,22 @@ def _differed(book: KnowledgeBase, vehicle: Vehicle, place: str) -> Iterator[str
             yield note.id
 
 
-def _quoted(book: KnowledgeBase, ids: Iterable[str], to: Links) -> Iterator[Quoted]:
+def _silent(book: KnowledgeBase, removal: Removal) -> frozenset[str]:
+    """The notes whose words may tell how a piece with a restraint near comes off: of nothing else, or by its name."""
+    near = [step for step in removal.steps if RESTRAINT in step.safety]
+    pieces = {step.piece for step in near}
+    names = {word for step in near for word in step.name.casefold().split() if len(word) >= A_NAME}
+    return frozenset(id_ for id_ in removal.notes if _tells_of(book.notes[id_], pieces, names))
+
+
+def _tells_of(note: AnyNote, pieces: set[str], names: set[str]) -> bool:
+    own = {off.piece for off in note.pieces} if isinstance(note, Seen) else set()
+    said = (note.words or "").casefold()
+    return bool(own and own <= pieces) or any(name in said for name in names)
+
+
+def _quoted(book: KnowledgeBase, ids: Iterable[str], silent: frozenset[str], to: Links) -> Iterator[Quoted]:
     for one in newest_first(said(book, book.notes[id_]) for id_ in ids):
         differed: Mapping[str, str] = {"differed": getattr(one.note, "differed", None) or ""}
         words = differed["differed"] or one.note.words or ""
-        yield Quoted(words, one.by, to.note(one.note))
+        yield Quoted("" if one.note.id in silent else words, one.by, to.note(one.note))

@@ -43,6 +43,7 @@ class Step:
     piece: str
     name: str
     side: Side | None
+    where: str | None
     on_the_list: bool
     stands: Stands
     lists: int
@@ -104,6 +105,7 @@ def step_of(
         piece=piece,
         name=name_of(vehicle, piece),
         side=trim.side if trim else None,
+        where=trim.where if trim else None,
         on_the_list=trim is not None,
         stands=stands,
         lists=lists[0],

@@ -1,6 +1,6 @@
 from typing import Any
 
-from bezelbook.publish.removal.builds_words import Which, which_builds
+from bezelbook.publish.builds_words import Which, which_builds
 from bezelbook.reasoning.builds import builds
 from tests.reasoning import making
 from tests.reasoning.order.trim import car
@@ -34,3 +34,11 @@ def test_one_build_of_several_splits_is_named_by_all_of_them() -> None:
 
 def test_builds_that_no_one_split_tells_apart_are_all_named() -> None:
     assert which(0, 3).words == "early, lefty or late, righty"
+
+
+def test_the_hand_of_a_car_is_the_side_of_its_wheel_and_says_itself_how_to_know_it() -> None:
+    hand = {"differs_in": "hand", "values": {"left": {"tell": "Wheel on the left."}, "right": {}}}
+    hands = car(splits={"hand": hand})
+    left, right = (which_builds(hands, making.HOLE, (one,)) for one in builds(hands, ("hand",)))
+    assert left == Which("wheel on the left", ())
+    assert right == Which("wheel on the right", (("wheel on the right", "Nobody has written how to tell."),))

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bezelbook.kinds.vehicle.record import Vehicle
-from bezelbook.publish.wording import build_words
 from bezelbook.reasoning.builds import Build, bearing_axes, builds
+from bezelbook.values.words import SIDES
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +24,14 @@ def which_builds(vehicle: Vehicle, place: str, mine: tuple[Build, ...]) -> Which
     telling = _telling(mine, every)
     short = dict.fromkeys(tuple((axis, value) for axis, value in build if axis in telling) for build in mine)
     values = dict.fromkeys(pair for build in short for pair in build)
-    return Which(" or ".join(build_words(build) for build in short), tuple(_tells(vehicle, values)))
+    words = " or ".join(", ".join(_value(vehicle, axis, value) for axis, value in build) for build in short)
+    return Which(words, tuple(_tells(vehicle, values)))
+
+
+def _value(vehicle: Vehicle, axis: str, value: str) -> str:
+    """A value as a person says it; the hand of a car is the side of its wheel."""
+    hand = value in SIDES and "hand" in (axis, vehicle.splits[axis].differs_in)
+    return f"wheel on the {value}" if hand else value
 
 
 def _telling(mine: tuple[Build, ...], every: tuple[Build, ...]) -> set[str]:
@@ -45,5 +52,8 @@ def _short(build: Build, axes: set[str]) -> Build:
 
 
 def _tells(vehicle: Vehicle, values: dict[tuple[str, str], None]) -> Iterator[tuple[str, str]]:
+    """How to know each value; one whose words say it already needs nothing more."""
     for axis, value in values:
-        yield value, vehicle.splits[axis].values[value].tell or "Nobody has written how to tell."
+        words, tell = _value(vehicle, axis, value), vehicle.splits[axis].values[value].tell
+        if tell is None or tell.rstrip(".").casefold() != words:
+            yield words, tell or "Nobody has written how to tell."
