@@ -6,7 +6,6 @@ from bezelbook.cli.outcome import counted
 from bezelbook.finding import Finding, Sort
 from bezelbook.pipeline import Book
 from bezelbook.publish.mentions import place_words
-from bezelbook.values.withheld import withheld
 
 MOST_GAPS = 20
 
@@ -22,7 +21,7 @@ def text_of(book: Book, sorts: Mapping[str, Sort], *, every: bool) -> list[str]:
             [f"and {counted(len(left), 'more gap')} that {'costs' if len(left) == 1 else 'cost'} less: --all"]
         )
     told = [*complaints, *([""] if complaints and blocks else []), *_apart(blocks)]
-    return [withheld(line) for line in [*told, *([""] if told else []), _last(book)]]
+    return [*told, *([""] if told else []), _last(book)]
 
 
 def _apart(blocks: list[list[str]]) -> Iterator[str]:

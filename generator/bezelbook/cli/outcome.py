@@ -3,12 +3,15 @@
 import argparse
 import json
 import sys
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
 from bezelbook.pipeline import Book, open_book
+from bezelbook.publish.shown import shown
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.day import day_complaint
+from bezelbook.values.withheld import withheld
 
 ALL_READ = 0
 STOP_STANDS = 1
@@ -65,12 +68,18 @@ def warn_unread(book: Book) -> None:
 
 def fail(message: str) -> int:
     """Say what was wrong with the call and give its exit code."""
-    print(f"bezelbook: {message}", file=sys.stderr)
+    print(withheld(f"bezelbook: {message}"), file=sys.stderr)
     return WRONG_USE
 
 
+def as_text(lines: Iterable[str]) -> str:
+    """Lines for a person, as they may be shown."""
+    return "\n".join(map(withheld, lines))
+
+
 def as_json(data: Any, indent: int | None = None) -> str:
-    """Data for a program; signs that whoever reads the output could not be sent are spelled as their codes."""
+    """Data for a program, as it may be shown; signs that could not be sent to whoever reads it are spelled as codes."""
+    data = shown(data)
     text = json.dumps(data, ensure_ascii=False, indent=indent)
     try:
         text.encode(sys.stdout.encoding or "utf-8")
