@@ -17,11 +17,16 @@ ALL_READ = 0
 STOP_STANDS = 1
 UNREAD = 2
 WRONG_USE = 3
+# The folder of the book where nobody names another.
+USUAL_BOOK = "kb"
+
+
+BOOK_HELP = f"the book's folder (default: {USUAL_BOOK})"
 
 
 def add_book(command: argparse.ArgumentParser) -> None:
     """Every command takes the book's folder, and the day that counts as today."""
-    command.add_argument("--book", type=Path, default=Path("kb"), metavar="DIR", help="the book's folder (default: kb)")
+    command.add_argument("--book", type=Path, default=Path(USUAL_BOOK), metavar="DIR", help=BOOK_HELP)
     command.add_argument(
         "--today", type=_day, metavar="YYYY-MM-DD", help="the book's date (default: that of its newest note)"
     )
