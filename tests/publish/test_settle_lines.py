@@ -54,8 +54,9 @@ def pair(**other: Any) -> tuple[Record, Record]:
 @pytest.mark.parametrize(
     ("name", "said", "line"),
     [
-        ("loom", {"loom": "aside"}, "both-true --differs loom --read a-note loom=behind"),
-        ("glass", {}, f'both-true --differs glass --read a-note "glass={OPEN}" --read b-note "glass={OPEN}"'),
+        ("loom", {"loom": "behind"}, "both-true --differs loom --read a-note loom=aside"),
+        ("loom", {"loom": "aside"}, "one-stands --strike a-note"),
+        ("glass", {}, "both-true --differs glass --read a-note glass=up --read b-note glass=down"),
         ("build", {"splits": {"build": "late"}}, "both-true --differs build --read a-note splits.build=early"),
         ("mount", {"mounts": ["kit"]}, f'both-true --differs mount --read a-note "mounts={OPEN}"'),
         ("how sure", {"sure": "told"}, "one-stands --strike b-note"),
@@ -66,6 +67,20 @@ def test_what_must_have_differed_is_written_in_and_what_nobody_knows_is_left_ope
     name: Axis, said: dict[str, Any], line: str
 ) -> None:
     assert offered(*pair(**said), axis(name))[0] == line
+
+
+def test_a_reading_is_against_what_it_is_quoted_with() -> None:
+    """With the loom aside nothing had more room than the reading, so that the loom explains no yes beside it."""
+    tape = making.measured("b-note", making.reading("depth", "100 mm", "centre"), loom="behind")
+    first, _ = pair()
+    assert offered(first, tape, axis("loom"))[0] == "both-true --differs loom --read a-note loom=aside"
+    assert offered(first, making.changed(tape, loom="aside"), axis("loom"))[0] == "one-stands --strike a-note"
+
+
+def test_where_nobody_looked_everything_is_left_open() -> None:
+    said = {"splits": {"build": "late"}}
+    assert offered(*pair(**said), axis("build"), sort="gap")[0] == f'both-true --read a-note "splits.build={OPEN}"'
+    assert offered(*pair(loom="behind"), axis("loom"), sort="gap")[0] == f'both-true --read a-note "loom={OPEN}"'
 
 
 def test_what_both_say_is_not_asked_again() -> None:

@@ -26,6 +26,6 @@ def data_files(knowledge: Knowledge, openings: Sequence[Opening], speakers: Plac
 
 
 def _script(what: str, data: Mapping[str, Any]) -> str:
-    """A call that hands over plain data as it may be shown: plain ASCII, and nothing that could end a script in a page."""
+    """A call that hands over data as it may be shown: plain ASCII, and nothing that could end a script in a page."""
     told = json.dumps(shown(data), separators=(",", ":")).replace("</", r"<\/")
     return f"bezelbook.{what}({told});\n"

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import get_args
 
 from bezelbook.finding import Finding, Sort
@@ -28,15 +29,17 @@ VALUES: Mapping[Axis, tuple[str, ...]] = {
     "mount": ("none", "which"),
 }
 FIELDS: Mapping[Axis, str] = {"mount": "mounts"}
-# Where two notes differ and there are two values, what the one says leaves the other for the other.
-PAIRS: tuple[Axis, ...] = ("loom", "glass", "tabs", "plugs", "view", "build", "package", "body", "hand", "display")
+# At which value of these there is the more room: what went in must have had it, if that is what differs.
+ROOMY: Mapping[Axis, str] = {"loom": "aside", "glass": "up", "tabs": "out", "plugs": "off"}
+# Of these a note must have had the one value that the others leave, if that is what differs.
+BUILDS: tuple[Axis, ...] = ("view", "build", "package", "body", "hand", "display")
 WEAK = ("told", "eyeballed")
 PLAIN = frozenset("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./=")
 
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One way to settle a question: the answer as a person gives it, the line to type, whether a finding proposes it."""
+    """One way to settle a question: the answer in words, the line to type, and whether the finding proposes it."""
 
     words: str
     line: str
@@ -45,27 +48,19 @@ class Way:
 
 @dataclass(frozen=True, slots=True)
 class _Blank:
-    """Something that notes leave blank: the field, what the other notes say there, and what there is to say."""
+    """Something that notes leave blank: the field, what it must have been in each of them, what there is to say."""
 
     axis: Axis
     name: str
     field: str
-    notes: tuple[str, ...]
-    said: frozenset[str]
+    fills: Mapping[str, str]
     values: tuple[str, ...]
-
-    @property
-    def value(self) -> str:
-        """What a blank must be for the notes to differ; open where more than one value would do, or nobody can tell."""
-        left = [value for value in self.values if value not in self.said]
-        sure = self.axis in PAIRS and len(self.notes) == len(left) == 1
-        return left[0] if sure else OPEN
 
 
 def ways_to_settle(book: KnowledgeBase, finding: Finding, sort: Sort, folder: str = "") -> tuple[Way, ...]:
     """Every way to settle a question, the likeliest first, and at the end to go and look or to leave it as it is.
 
-    Where nobody looked there is no loser. `folder` is the book's, where it is not the one that commands take by themselves.
+    Where nobody looked there is no loser. `folder` is the book's, where commands do not take it by themselves.
     """
     notes = [book.notes[note] for note in dict.fromkeys(finding.notes) if note in book.notes]
     read = [way for proposal in finding.proposals for way in _likely(book, finding, proposal, notes, sort)]
@@ -96,39 +91,70 @@ def _likely(
     elif proposal.axis == "scope" and sort == "conflict":
         yield Way(proposal.words, _line(finding, "no-problem"))
     else:
-        for blank in _blanks(book, proposal.axis, [note for note in notes if not isinstance(note, Bench)]):
-            if blank.notes:
+        cars = [note for note in notes if not isinstance(note, Bench)]
+        for blank in _blanks(book, proposal.axis, cars, known=sort != "gap"):
+            if blank.fills:
                 yield _filled(finding, blank, differ=sort == "conflict")
 
 
-def _blanks(book: KnowledgeBase, axis: Axis, notes: Sequence[CarNote]) -> Iterator[_Blank]:
-    """What these notes leave blank of an axis; a vehicle may have several splits that make up its build."""
+def _blanks(book: KnowledgeBase, axis: Axis, notes: Sequence[CarNote], *, known: bool) -> Iterator[_Blank]:
+    """What these notes leave blank of an axis, a split of the vehicle or something else.
+
+    Only where it is `known` that they cannot all be true does that say what a blank must have been.
+    """
     if axis in VALUES:
         every = {note.id: said_on(None, note) for note in notes}
         said = {note: on[axis] for note, on in every.items() if axis in on}
-        yield _blank(axis, axis, FIELDS.get(axis, axis), said, VALUES[axis])
+        fills = _differing(axis, said, VALUES[axis], _roomy(notes)) if known else _open(said)
+        yield _Blank(axis, axis, FIELDS.get(axis, axis), fills, VALUES[axis])
     vehicle = book.vehicles.get(notes[0].vehicle) if notes else None
     if vehicle is None:
         return
     for name, split in vehicle.splits.items():
         if axis in ("build", SPLIT_AXES.get(split.differs_in or "build")):
-            known = {note.id: known_splits(vehicle, note.splits, note.year).get(name) for note in notes}
-            yield _blank(axis, name, f"splits.{name}", known, tuple(split.values))
+            said = {note.id: known_splits(vehicle, note.splits, note.year).get(name) for note in notes}
+            values = tuple(split.values)
+            yield _Blank(axis, name, f"splits.{name}", _differing(axis, said, values) if known else _open(said), values)
 
 
-def _blank(axis: Axis, name: str, field: str, said: Mapping[str, str | None], values: tuple[str, ...]) -> _Blank:
-    told = frozenset(value for value in said.values() if value is not None)
-    return _Blank(axis, name, field, tuple(note for note, value in said.items() if value is None), told, values)
+def _open(said: Mapping[str, str | None]) -> Mapping[str, str]:
+    return {note: OPEN for note, value in said.items() if value is None}
+
+
+def _differing(
+    axis: Axis,
+    said: Mapping[str, str | None],
+    values: tuple[str, ...],
+    roomy: Mapping[str, bool] = MappingProxyType({}),
+) -> Mapping[str, str]:
+    """What each blank must have been, if that is what the notes differ in; nothing when then they would not differ."""
+    fills = _open(said)
+    told = {value for value in said.values() if value is not None}
+    if axis in ROOMY:
+        mean = next(value for value in values if value != ROOMY[axis])
+        fills = {note: (ROOMY[axis] if roomy[note] else mean) if note in roomy else OPEN for note in fills}
+        return fills if len({*fills.values(), *told}) > 1 or OPEN in fills.values() else {}
+    left = [value for value in values if value not in told]
+    return dict.fromkeys(fills, left[0]) if axis in BUILDS and len(fills) == len(left) == 1 else fills
+
+
+def _roomy(notes: Iterable[CarNote]) -> Mapping[str, bool]:
+    """Which of these notes speak for the more room, which for the less; a reading is against what it is quoted with."""
+    tried = {note.id: note.verdict.startswith("goes in") for note in notes if isinstance(note, Tried)}
+    against = {not one for one in tried.values()}
+    read = [note.id for note in notes if isinstance(note, Measured)]
+    return tried | (dict.fromkeys(read, against.pop()) if len(against) == 1 else {})
 
 
 def _filled(finding: Finding, blank: _Blank, *, differ: bool) -> Way:
     """Blanks filled: with what they must have been for both notes to be true, or with what the team knows."""
-    reads = [word for note in blank.notes for word in ("--read", note, f"{blank.field}={blank.value}")]
-    of = listed(list(blank.notes))
+    reads = [word for note, value in blank.fills.items() for word in ("--read", note, f"{blank.field}={value}")]
     choice = listed(list(blank.values), "or")
-    words = f"the {blank.name} in {of}: {choice if blank.value == OPEN else blank.value}"
+    told = [
+        f"in {note} the {blank.name} was {choice if value == OPEN else value}" for note, value in blank.fills.items()
+    ]
     differs = ("--differs", blank.axis) if differ else ()
-    return Way(words, _line(finding, "both-true", *differs, *reads))
+    return Way(listed(told), _line(finding, "both-true", *differs, *reads))
 
 
 def _strike(finding: Finding, note: str) -> Way:
