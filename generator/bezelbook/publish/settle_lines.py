@@ -149,16 +149,16 @@ def _roomy(notes: Iterable[CarNote]) -> Mapping[str, bool]:
 def _filled(finding: Finding, blank: _Blank, *, differ: bool) -> Way:
     """Blanks filled: with what they must have been for both notes to be true, or with what the team knows."""
     reads = [word for note, value in blank.fills.items() for word in ("--read", note, f"{blank.field}={value}")]
-    choice = listed(list(blank.values), "or")
-    told = [
-        f"in {note} the {blank.name} was {choice if value == OPEN else value}" for note, value in blank.fills.items()
-    ]
+    if OPEN in blank.fills.values():
+        told = f"say the {blank.name} in {listed(list(blank.fills))}: {listed(list(blank.values), 'or')}"
+    else:
+        told = listed([f"in {note} the {blank.name} was {value}" for note, value in blank.fills.items()])
     differs = ("--differs", blank.axis) if differ else ()
-    return Way(listed(told), _line(finding, "both-true", *differs, *reads))
+    return Way(told, _line(finding, "both-true", *differs, *reads))
 
 
 def _strike(finding: Finding, note: str) -> Way:
-    return Way(f"{note} is wrong: it is struck and stays readable", _line(finding, "one-stands", "--strike", note))
+    return Way(f"strike {note}: it stays readable, with the reason", _line(finding, "one-stands", "--strike", note))
 
 
 def _weakest_first(notes: Iterable[AnyNote]) -> list[AnyNote]:
