@@ -135,6 +135,7 @@ def knowledge(book: Book, today: str | None = None) -> Knowledge:
         {kind.name: kind_examples(kind.name) for kind in KINDS.values()},
         {key: rank.words for key, rank in book.checked.ranks.items()},
         {one.key: tuple(from_folder(book.folder, place) for place in book.places_of(one)) for one in book.findings},
+        frozenset(book.checked.raised),
     )
 
 

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from jsonschema import Draft202012Validator
 
-from tests.cli.conftest import STOPPED, Run, Write
+from tests.cli.conftest import STOPPED, WENT_IN, Run, Write
 
 RIGHT = {"vehicle": "hatch-2", "place": "dash", "splits": {"build": "late"}, "what": "short"}
 
@@ -26,6 +26,19 @@ def lines(out: str) -> list[dict[str, Any]]:
 
 
 # --- in words ---
+
+
+def test_no_answer_carries_what_is_to_be_withheld(run: Run, write: Write, tmp_path: Path) -> None:
+    """Source of the numbers: 555-01xx is kept for invented people in the North American plan (from memory)."""
+    write(**{"notes/2026/went-in.yaml": f"{WENT_IN}words: Ring him on 555-0123 first. Plate AB12 CDE.\n"})
+    (tmp_path / "asked.jsonl").write_text(json.dumps(RIGHT))
+    words = ("short", "one", "late", "hatch", "radio", "hole")
+    for asked in (words, (*words, "--format", "json"), ("--batch", "asked.jsonl")):
+        ran = run("ask", *asked)
+        assert "withheld: a phone number" in ran.out
+        assert "withheld: a plate" in ran.out
+        assert "555-0123" not in ran.said
+        assert "AB12" not in ran.said
 
 
 def test_an_answer_comes_in_the_order_in_which_a_counter_needs_it(run: Run, write: Write) -> None:

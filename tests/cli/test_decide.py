@@ -1,6 +1,7 @@
 """What the team settled is written down in one command, all of it or nothing."""
 
 import json
+import shlex
 from datetime import date
 from pathlib import Path
 
@@ -77,6 +78,20 @@ def test_a_new_split_is_written_with_its_tells_in_the_same_step(run: Run, book: 
     assert "tell: a knob beside the radio" in vehicle
     assert "early" in vehicle
     assert "also: [hatch two]" in vehicle
+
+
+def test_a_loser_without_a_why_of_its_own_is_struck_for_the_reason(run: Run, book: Path) -> None:
+    run("decide", KEY, "one-stands", "--strike", "went-in", "--reason", "it never was in", "--name", "d")
+    assert "because: it never was in" in (book / "decisions" / "d.yaml").read_text()
+
+
+def test_the_line_that_check_prints_settles_it_once_its_gaps_are_filled(run: Run, write: Write) -> None:
+    write(**{"notes/2026/stopped.yaml": STOPPED.replace("loom: aside\n", "")})
+    [line] = [line for line in run("check").out.splitlines() if line.startswith("  settle: ")]
+    words = shlex.split(line.removeprefix("  settle: bezelbook "))
+    assert run(*words).err.startswith("bezelbook: the line still has … in it")
+    assert "off the list" in run(*(word.replace("…", "asked") for word in words)).out
+    assert "settle: " not in run("check").out
 
 
 WHY = ("--reason", "r")

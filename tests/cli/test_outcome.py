@@ -2,7 +2,19 @@
 
 import pytest
 
-from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, WRONG_USE, counted, ending, opened, warn_unread
+from bezelbook.cli.outcome import (
+    ALL_READ,
+    STOP_STANDS,
+    UNREAD,
+    WRONG_USE,
+    as_json,
+    as_text,
+    counted,
+    ending,
+    fail,
+    opened,
+    warn_unread,
+)
 from bezelbook.values.complaint import Wrong
 from tests.cli.conftest import Write
 
@@ -14,6 +26,17 @@ def test_the_exit_codes_are_those_of_the_design() -> None:
 @pytest.mark.parametrize(("number", "words"), [(0, "0 files"), (1, "1 file"), (2, "2 files"), (1000, "1000 files")])
 def test_things_are_counted_as_a_person_does(number: int, words: str) -> None:
     assert counted(number, "file") == words
+
+
+def test_lines_data_and_complaints_about_a_call_are_told_as_they_may_be_shown(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert as_text(["a", "25 Nm"]) == "a\nwithheld: a tightening figure"
+    assert (
+        as_json({"note": "a-note", "words": "25 Nm"}) == '{"note": "a-note", "words": "withheld: a tightening figure"}'
+    )
+    fail("25 Nm")
+    assert capsys.readouterr().err == "bezelbook: withheld: a tightening figure\n"
 
 
 def test_a_book_that_was_read_whole_ends_with_0_and_in_silence(

@@ -29,7 +29,9 @@ RULE = RulePage(
 
 def knowledge_about(*records: Record, findings: Iterable[Finding] = (), left_out: tuple[str, ...] = ()) -> Knowledge:
     """What there is to publish of these records, with one rule."""
-    return Knowledge(making.book(*records), (RULE,), tuple(findings), left_out, "2026-03-05")
+    found = tuple(findings)
+    raised = frozenset(one.key for one in found)
+    return Knowledge(making.book(*records), (RULE,), found, left_out, "2026-03-05", raised=raised)
 
 
 def pages_about(

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from bezelbook.cli.answer_text import answer_lines, choice_lines
-from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, as_json, ending, opened, warn_unread
+from bezelbook.cli.outcome import WRONG_USE, add_book, add_format, as_json, as_text, ending, opened, warn_unread
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.cli.wiring_text import wiring_lines
 from bezelbook.pipeline import Choice, Counter, WiringAnswer
@@ -45,7 +45,7 @@ def _one(counter: Counter, words: str, form: str) -> None:
         print(as_json(counter.ask({"words": words}), indent=1))
         return
     found, took = counter.ask_words(words)
-    print("\n".join([*took, *_lines_of(found)]))
+    print(as_text([*took, *_lines_of(found)]))
 
 
 def _lines_of(found: Any) -> Iterable[str]:

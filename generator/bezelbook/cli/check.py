@@ -7,12 +7,11 @@ from pathlib import Path
 from typing import Any
 
 from bezelbook.cli.check_text import text_of
-from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, as_json, opened
+from bezelbook.cli.outcome import ALL_READ, STOP_STANDS, UNREAD, add_book, as_json, as_text, opened
 from bezelbook.cli.progress import told_when_slow
 from bezelbook.finding import Finding, Sort
 from bezelbook.pipeline import Book, from_folder, rule_pages
 from bezelbook.publish.findings_log import findings_log
-from bezelbook.publish.shown import shown
 
 
 def add_to(commands: Any) -> None:
@@ -43,7 +42,7 @@ def _printed(book: Book, given: argparse.Namespace) -> str:
     if given.format == "sarif":
         return as_json(_log(book), indent=1)
     sorts = {rule.name: rule.sort for rule in rules}
-    return _json(book, sorts) if given.format == "json" else "\n".join(text_of(book, sorts, every=given.all))
+    return _json(book, sorts) if given.format == "json" else as_text(text_of(book, sorts, every=given.all))
 
 
 def _json(book: Book, sorts: Mapping[str, Sort]) -> str:
@@ -54,7 +53,7 @@ def _json(book: Book, sorts: Mapping[str, Sort]) -> str:
     ]
     complaints = [asdict(complaint) for complaint in book.loaded.complaints]
     told = {"records": len(book.loaded.records), "complaints": complaints, "findings": findings}
-    return as_json(shown(told), indent=1)
+    return as_json(told, indent=1)
 
 
 def _rank(book: Book, at: int) -> dict[str, Any]:

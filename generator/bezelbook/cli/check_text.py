@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator, Mapping
 
-from bezelbook.cli.outcome import counted
+from bezelbook.cli.outcome import USUAL_BOOK, counted
 from bezelbook.finding import Finding, Sort
 from bezelbook.pipeline import Book
 from bezelbook.publish.mentions import place_words
-from bezelbook.values.withheld import withheld
+from bezelbook.publish.settle_lines import likeliest, ways_to_settle
 
 MOST_GAPS = 20
 
@@ -16,13 +16,15 @@ def text_of(book: Book, sorts: Mapping[str, Sort], *, every: bool) -> list[str]:
     complaints = [str(complaint) for complaint in book.loaded.complaints]
     gaps = [one.key for one in book.findings if sorts[one.rule] == "gap"]
     left = set() if every else set(gaps[MOST_GAPS:])
-    blocks = [_finding(book, one) for one in book.findings if one.key not in left]
+    blocks = [
+        [*_finding(book, one), *_settle(book, one, sorts[one.rule])] for one in book.findings if one.key not in left
+    ]
     if left:
         blocks.append(
             [f"and {counted(len(left), 'more gap')} that {'costs' if len(left) == 1 else 'cost'} less: --all"]
         )
     told = [*complaints, *([""] if complaints and blocks else []), *_apart(blocks)]
-    return [withheld(line) for line in [*told, *([""] if told else []), _last(book)]]
+    return [*told, *([""] if told else []), _last(book)]
 
 
 def _apart(blocks: list[list[str]]) -> Iterator[str]:
@@ -46,3 +48,12 @@ def _finding(book: Book, finding: Finding) -> list[str]:
         f"  {finding.question} {' / '.join(finding.answers)}",
         f"  {book.checked.ranks[finding.key].words}; costs {finding.loss.words}",
     ]
+
+
+def _settle(book: Book, finding: Finding, sort: Sort) -> Iterator[str]:
+    """The line that settles it in the likeliest way, where a decision can."""
+    folder = book.folder.as_posix()
+    ways = ways_to_settle(book.base, finding, sort, "" if folder == USUAL_BOOK else folder)
+    way = likeliest(ways) if finding.key in book.checked.raised else None
+    if way:
+        yield f"  settle: {way.line}"

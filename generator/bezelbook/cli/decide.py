@@ -1,13 +1,14 @@
 """`bezelbook decide`: writes down what the team settled about a question that the book raises."""
 
 import argparse
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from typing import Any, get_args
 
 from bezelbook.cli.outcome import add_book, book_folder, ending
 from bezelbook.kinds.decision.record import Decision
 from bezelbook.pipeline import open_book, settle
+from bezelbook.publish.settle_lines import OPEN
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.words import AXES
 
@@ -25,7 +26,8 @@ def add_to(commands: Any) -> None:
     command.add_argument("--differs", action="append", choices=AXES, default=[], help="what differs, if both are true")
     reading = ("--read", "NOTE", "FIELD=VALUE")
     command.add_argument(reading[0], action="append", nargs="+", default=[], metavar=reading[1:], help=READ_HELP)
-    command.add_argument("--strike", action="append", nargs=2, default=[], metavar=("NOTE", "BECAUSE"), help="a loser")
+    lost = ("--strike", "NOTE", "BECAUSE")
+    command.add_argument(lost[0], action="append", nargs="+", default=[], metavar=lost[1:], help=STRIKE_HELP)
     command.add_argument("--look", metavar="WHAT", help="what somebody goes and looks at")
     for name, what in LOOK.items():
         command.add_argument(f"--{name.replace('_', '-')}", dest=name, help=f"of that look: {what}")
@@ -39,34 +41,58 @@ def add_to(commands: Any) -> None:
 GONE = "The question is off the list: bezelbook check no longer raises it."
 STILL = "The question stays on the list: see bezelbook check for what is left of it."
 READ_HELP = "how a note is read from now on: mounts=kit,ring splits.build=late datum='sub-dash face' ..."
+STRIKE_HELP = "a note that lost, and why; without why it is the reason"
 SPLIT_HELP = "a split that the vehicle has not got yet: its name, and each value with how to tell it from the seat"
 
 
 def run(given: argparse.Namespace) -> int:
     """Write the decision and say what it did to the question."""
+    said = decision_of(given)
     book = open_book(book_folder(given.book))
-    said: dict[str, Any] = {
+    split = _split(given.new_split) if given.new_split else None
+    done = settle(book, said, given.name, split)
+    print(f"Written to {done.path.as_posix()}.")
+    print(GONE if done.gone else STILL)
+    return ending(done.book)
+
+
+def decision_of(given: argparse.Namespace) -> dict[str, Any]:
+    """The decision that a line says, as its file has it.
+
+    Raises Wrong for a line that was copied from a list and still has a gap for the team's own words.
+    """
+    if any(OPEN in word for value in vars(given).values() for word in _words(value)):
+        raise Wrong(f"the line still has {OPEN} in it", "Write what belongs there, such as the reason")
+    said = {
         "question": given.question,
         "decided": given.decided.replace("-", " "),
         "differs": given.differs,
         "read_as": [_read_as(words) for words in given.read],
-        "struck": [{"note": note, "because": because} for note, because in given.strike],
+        "struck": [_struck(given.reason, *words) for words in given.strike],
         "look": _look(given),
         "reason": given.reason,
         "reopens": given.reopens,
         "author": given.author,
         "date": given.today or _today(),
     }
-    split = _split(given.new_split) if given.new_split else None
-    done = settle(book, {key: value for key, value in said.items() if value}, given.name, split)
-    print(f"Written to {done.path.as_posix()}.")
-    print(GONE if done.gone else STILL)
-    return ending(done.book)
+    return {key: value for key, value in said.items() if value}
 
 
 def _today() -> str:
     """The day of the calendar: what is written down by hand is dated as a hand would date it."""
     return date.today().isoformat()  # noqa: DTZ011, TID251
+
+
+def _words(value: Any) -> Iterator[str]:
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, list):
+        for one in value:
+            yield from _words(one)
+
+
+def _struck(reason: str, note: str, *because: str) -> dict[str, str]:
+    return {"note": note, "because": " ".join(because) or reason}
 
 
 def _look(given: argparse.Namespace) -> dict[str, str] | None:

@@ -3,22 +3,30 @@
 import argparse
 import json
 import sys
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
 from bezelbook.pipeline import Book, open_book
+from bezelbook.publish.shown import shown
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.day import day_complaint
+from bezelbook.values.withheld import withheld
 
 ALL_READ = 0
 STOP_STANDS = 1
 UNREAD = 2
 WRONG_USE = 3
+# The folder of the book where nobody names another.
+USUAL_BOOK = "kb"
+
+
+BOOK_HELP = f"the book's folder (default: {USUAL_BOOK})"
 
 
 def add_book(command: argparse.ArgumentParser) -> None:
     """Every command takes the book's folder, and the day that counts as today."""
-    command.add_argument("--book", type=Path, default=Path("kb"), metavar="DIR", help="the book's folder (default: kb)")
+    command.add_argument("--book", type=Path, default=Path(USUAL_BOOK), metavar="DIR", help=BOOK_HELP)
     command.add_argument(
         "--today", type=_day, metavar="YYYY-MM-DD", help="the book's date (default: that of its newest note)"
     )
@@ -65,12 +73,18 @@ def warn_unread(book: Book) -> None:
 
 def fail(message: str) -> int:
     """Say what was wrong with the call and give its exit code."""
-    print(f"bezelbook: {message}", file=sys.stderr)
+    print(withheld(f"bezelbook: {message}"), file=sys.stderr)
     return WRONG_USE
 
 
+def as_text(lines: Iterable[str]) -> str:
+    """Lines for a person, as they may be shown."""
+    return "\n".join(map(withheld, lines))
+
+
 def as_json(data: Any, indent: int | None = None) -> str:
-    """Data for a program; signs that whoever reads the output could not be sent are spelled as their codes."""
+    """Data for a program, as it may be shown; signs that could not be sent to whoever reads it are spelled as codes."""
+    data = shown(data)
     text = json.dumps(data, ensure_ascii=False, indent=indent)
     try:
         text.encode(sys.stdout.encoding or "utf-8")

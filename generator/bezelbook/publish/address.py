@@ -9,6 +9,7 @@ from bezelbook.kinds import KINDS
 from bezelbook.kinds.note.record import AnyNote, Bench
 from bezelbook.kinds.record import PART_KINDS
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.values.withheld import withheld
 
 HOME = "index.md"
 VEHICLES = "vehicles.md"
@@ -26,6 +27,11 @@ BOOK_SCRIPT = "data/book.js"
 LISTED = {kind.name: f"{kind.page}.md" for kind in KINDS.values() if kind.page}
 # What comes before the words in the address of an answer.
 ASKED = "ask="
+
+
+def finding_anchor(number: int) -> str:
+    """The anchor of a finding on the Monday list, by where it stands in it."""
+    return f"question-{number}"
 
 
 def vehicle_page(vehicle: str) -> str:
@@ -158,9 +164,13 @@ class Links:
         """The address at which a note is quoted in full."""
         return self.to(note_page(self.book, note), note_anchor(note.id))
 
+    def finding(self, number: int) -> str:
+        """The address of a finding on the Monday list, by where it stands in it."""
+        return self.to(MONDAY, finding_anchor(number))
+
     def ask(self, words: str) -> str:
         """The address of the answer to a question in words."""
-        return self.to(HOME, ASKED + quote(words))
+        return self.to(HOME, ASKED + quote(withheld(words)))
 
     @property
     def top(self) -> Mapping[str, str]:

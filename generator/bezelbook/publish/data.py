@@ -9,6 +9,7 @@ from bezelbook.publish.book_data import book_data
 from bezelbook.publish.findings_log import findings_log
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.opening import Opening
+from bezelbook.publish.shown import shown
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.speakers.place import Places
 from bezelbook.publish.vehicle_data import vehicle_data
@@ -25,6 +26,6 @@ def data_files(knowledge: Knowledge, openings: Sequence[Opening], speakers: Plac
 
 
 def _script(what: str, data: Mapping[str, Any]) -> str:
-    """A call that hands over plain data: plain ASCII, and nothing in it that could end a script within a page."""
-    told = json.dumps(data, separators=(",", ":")).replace("</", r"<\/")
+    """A call that hands over data as it may be shown: plain ASCII, and nothing that could end a script in a page."""
+    told = json.dumps(shown(data), separators=(",", ":")).replace("</", r"<\/")
     return f"bezelbook.{what}({told});\n"

@@ -31,6 +31,7 @@ class Knowledge:
     `examples` has for each kind, by its name, the name and the text of every file that shows how to write one.
     `why` says of each finding, by its key, why it stands where it stands in the list, and `places` where its quotes
     stand, each as path:line:column with a path that begins with the name of the book's folder.
+    `raised` are the keys of the findings that a decision can be about.
     `today` is the book's own date, that of its newest note unless another was given; no page holds any other.
     """
 
@@ -42,3 +43,4 @@ class Knowledge:
     examples: Mapping[str, tuple[tuple[str, str], ...]] = field(default_factory=dict)
     why: Mapping[str, str] = field(default_factory=dict)
     places: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    raised: frozenset[str] = frozenset()

@@ -2,14 +2,17 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import repeat
 
 from bezelbook.finding import Finding, Quote
 from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.address import MONDAY, Links
+from bezelbook.publish.address import MONDAY, Links, finding_anchor
 from bezelbook.publish.knowledge import Knowledge
 from bezelbook.publish.mentions import place_words
+from bezelbook.publish.notes import said
 from bezelbook.publish.page_text import page_file
+from bezelbook.publish.settle_lines import Way, likeliest, ways_to_settle
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.wording import counted
@@ -26,25 +29,30 @@ ABOUT_WEIGHTS = {
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A quote on the list: what the note says, who says it, and where it stands in full; `at` is empty for no note."""
+    """A quote on the list: what a record says, which, by whom and how sure, where it is in full, and in which file."""
 
     words: str
+    name: str
     by: str
     at: str
+    file: str
 
 
 @dataclass(frozen=True, slots=True)
 class Card:
-    """A finding as the list shows it."""
+    """A finding as the list shows it: the likeliest way to settle it, and the other ways."""
 
     finding: Finding
+    anchor: str
     title: str
     where: str
     where_at: str
     rule_at: str
     told: tuple[Told, ...]
+    others: tuple[str, ...]
     why: str
-    settle: str
+    likely: Way | None
+    ways: tuple[Way, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,20 +93,35 @@ def _group(weight: str, cards: tuple[Card, ...], most: int) -> Group:
 
 
 def _cards(knowledge: Knowledge, weight: str) -> Iterator[Card]:
-    book, to = knowledge.book, Links(MONDAY, knowledge.book)
-    titles = {rule.name: rule.title for rule in knowledge.rules}
-    for finding in knowledge.findings:
+    for number, finding in enumerate(knowledge.findings, 1):
         if finding.weight == weight:
-            yield Card(
-                finding,
-                titles[finding.rule],
-                place_words(book, finding.vehicle, finding.place) if finding.vehicle else "on the bench",
-                _where_at(book, finding, to),
-                to.rule(finding.rule),
-                tuple(_told(book, quote, to) for quote in finding.quotes),
-                knowledge.why.get(finding.key, ""),
-                f'bezelbook decide "{finding.key}"',
-            )
+            yield _card(knowledge, finding, finding_anchor(number))
+
+
+def _card(knowledge: Knowledge, finding: Finding, anchor: str) -> Card:
+    book, to = knowledge.book, Links(MONDAY, knowledge.book)
+    rule = next(rule for rule in knowledge.rules if rule.name == finding.rule)
+    ways = ways_to_settle(book, finding, rule.sort) if finding.key in knowledge.raised else ()
+    likely = likeliest(ways)
+    files = knowledge.places.get(finding.key, ())
+    return Card(
+        finding,
+        anchor,
+        rule.title,
+        where_words(book, finding),
+        _where_at(book, finding, to),
+        to.rule(finding.rule),
+        tuple(_told(book, quote, file, to) for quote, file in zip(finding.quotes, files or repeat(""), strict=False)),
+        tuple(one.words for one in finding.proposals if one.words != finding.difference),
+        knowledge.why.get(finding.key, ""),
+        likely,
+        tuple(way for way in ways if way != likely),
+    )
+
+
+def where_words(book: KnowledgeBase, finding: Finding) -> str:
+    """Where a finding is, by the shop's names."""
+    return place_words(book, finding.vehicle, finding.place) if finding.vehicle else "on the bench"
 
 
 def _where_at(book: KnowledgeBase, finding: Finding, to: Links) -> str:
@@ -109,10 +132,11 @@ def _where_at(book: KnowledgeBase, finding: Finding, to: Links) -> str:
     return to.place(finding.vehicle, finding.place) if listed or noted else to.vehicle(finding.vehicle)
 
 
-def _told(book: KnowledgeBase, quote: Quote, to: Links) -> Told:
-    record = book.records[quote.kind][quote.id]
+def _told(book: KnowledgeBase, quote: Quote, file: str, to: Links) -> Told:
+    line = file.rpartition(":")[0]
     if quote.kind == "note":
-        note = book.notes[quote.id]
-        return Told(quote.words, f"{note.author or 'not signed'}, {note.date or 'no date'}", to.note(note))
+        note = said(book, book.notes[quote.id])
+        return Told(quote.words, quote.id, f"{note.by} · {note.sure}", to.note(note.note), line)
+    record = book.records[quote.kind][quote.id]
     name = record.name if isinstance(record, Named) else quote.id
-    return Told(quote.words, name, to.record(quote.kind, quote.id))
+    return Told(quote.words, name, "its record", to.record(quote.kind, quote.id), line)

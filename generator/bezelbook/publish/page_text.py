@@ -4,21 +4,23 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from html import unescape
 
+from bezelbook.publish.shown import shown_html
 from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import text
+from bezelbook.values.withheld import withheld
 
 _TAG = re.compile(r'<h([12]) id="([a-z0-9-]+)">(.*)</h\1>')
 _HEADING = re.compile(r"(##?) (.*) \{#([a-z0-9-]+)\}")
 
 
 def page_file(path: str, title: str, html: str, source: str | None = None) -> SiteFile:
-    """A page with this title and body.
+    """A page with this title and body, without the words that no page may carry.
 
     `html` has no blank line; a line of it is a whole `h1` or `h2` with its id, or belongs to an element that is closed
     before the next such line.
     """
-    front = f"---\ntitle: {_quoted(title)}\nhide: [navigation, toc]\n---\n"
-    return SiteFile(path, front + "\n".join(_markdown(html)) + "\n", source)
+    front = f"---\ntitle: {_quoted(withheld(title))}\nhide: [navigation, toc]\n---\n"
+    return SiteFile(path, front + "\n".join(_markdown(shown_html(html))) + "\n", source)
 
 
 def headings_of(markdown: str) -> str:

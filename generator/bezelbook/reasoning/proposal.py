@@ -7,7 +7,11 @@ from bezelbook.values.words import Axis
 
 @dataclass(frozen=True, slots=True)
 class Proposal:
-    """What would make both true, or mend a slip: what it turns on, and the sentence for the team."""
+    """What would make both true, or mend a slip: what it turns on, and the sentence for the team.
+
+    `reads` is how a decision would read a note so, where one can: the note, and a field of it with its value.
+    """
 
     axis: Axis
     words: str
+    reads: tuple[str, str] | None = None

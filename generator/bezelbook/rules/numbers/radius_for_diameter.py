@@ -27,7 +27,11 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
         quotes=tuple(Quote(note.id, quote(scope.book, note), slip_path(clash, note)) for note in quoted(clash)),
         difference="across, or to the middle",
         proposals=(
-            Proposal("unit", f"{slip.typed} in {slip.note} was measured to the middle: {slip.meant} across"),
+            Proposal(
+                "unit",
+                f"{slip.typed} in {slip.note} was measured to the middle: {slip.meant} across",
+                (slip.note, "measured_to=to the middle"),
+            ),
             Proposal("one is wrong", "one of them is wrong: measure it again"),
         ),
         loss=loss_of(clash),

@@ -32,7 +32,11 @@ def _finding(scope: PlaceScope, apart: Apart) -> Finding:
         ),
         difference="through the middles of all holes, or from hole to hole",
         proposals=(
-            Proposal("unit", f"{one.typed} was read from hole to hole: a bolt circle of {apart.meant}"),
+            Proposal(
+                "unit",
+                f"{one.typed} was read from hole to hole: a bolt circle of {apart.meant}",
+                (one.note.id, "measured_to=hole spacing"),
+            ),
             Proposal("one is wrong", "one of them is wrong: measure it again"),
         ),
         loss=SALE_LOST,

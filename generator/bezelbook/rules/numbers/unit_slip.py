@@ -17,7 +17,12 @@ def check(scope: NoteScope) -> Iterator[Finding]:
 
 def _finding(scope: NoteScope, odd: Odd) -> Finding:
     note = scope.note
-    proposals = tuple(Proposal("unit", f"{odd.typed} was meant in {unit}: {value}") for unit, value in odd.meant)
+    proposals = tuple(
+        Proposal(
+            "unit", f"{odd.typed} was meant in {unit}: {value}", (note.id, "unit=in") if unit == "inches" else None
+        )
+        for unit, value in odd.meant
+    )
     vehicle, place = ("", "") if isinstance(note, Bench) else (note.vehicle, note.place)
     waits = ", so the note waits" if odd.waits else ""
     return Finding(
