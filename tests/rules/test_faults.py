@@ -60,8 +60,8 @@ def test_every_row_of_the_trade_stands_in_a_table() -> None:
 
 
 def test_what_nobody_looked_at_is_told_by_a_rule_for_a_gap() -> None:
-    told = {fault["fault"]: fault.get("rule") or fault.get("covered_by") for fault in faults()}
-    sort = {rule.name: rule.sort for rule in rules()}
+    told = {fault["fault"]: str(fault.get("rule") or fault.get("covered_by")) for fault in faults()}
+    sort: dict[str, str] = {rule.name: rule.sort for rule in rules()}
     assert {sort[told[name]] for row in rows("gaps") for name in row} == {"gap"}
 
 
