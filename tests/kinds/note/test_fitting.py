@@ -3,7 +3,7 @@ from typing import Any
 import pytest
 from pydantic import ValidationError
 
-from bezelbook.kinds.note.fitting import Fitted, LoadResistor, ScreenSet, Took, Used
+from bezelbook.kinds.note.fitting import Fitted, Hung, LoadResistor, ScreenSet, Took, Used
 from bezelbook.kinds.record import Part
 
 
@@ -30,6 +30,11 @@ def test_a_screen_is_set_out_up_and_back() -> None:
     assert (screen.height.base, screen.tilt.base) == (-5_000_000, 5_000)
 
 
+def test_speakers_hang_on_an_amplifier_in_the_words_of_whoever_wired_them() -> None:
+    hung = Hung.model_validate({"amplifier": "the five", "speaker": "the ten", "count": 2, "wired": "in parallel"})
+    assert (hung.wired, hung.coils, hung.bridged) == ("in parallel", None, None)
+
+
 @pytest.mark.parametrize(
     ("piece", "wrong"),
     [
@@ -45,6 +50,10 @@ def test_a_screen_is_set_out_up_and_back() -> None:
         (LoadResistor, {"value": "20 ohm", "across": ["left front"]}),
         (LoadResistor, {"value": "20 ohm", "fixed_to": "loom"}),
         (LoadResistor, {"value": "20 ohm", "after_ten": "131 °F"}),
+        (Hung, {"amplifier": "the five"}),
+        (Hung, {"speaker": "the ten"}),
+        (Hung, {"amplifier": "the five", "speaker": "the ten", "wired": "both"}),
+        (Hung, {"amplifier": "the five", "speaker": "the ten", "load": 2}),
         (Used, {"count": 6}),
         (Used, {"what": "ties", "count": -1}),
     ],

@@ -68,6 +68,30 @@ class LoadResistor(Part):
     without_it: Name | None = Field(default=None, description="What happened without it.", examples=[*RESULTS])
 
 
+class Hung(Part):
+    """Speakers alike on one channel of an amplifier, or on two channels bridged."""
+
+    amplifier: Name = Field(
+        description="Which amplifier: a file name, or words.", json_schema_extra=names("amplifier", in_words=True)
+    )
+    speaker: Name = Field(
+        description="Which speaker hangs there: a file name, or words.",
+        json_schema_extra=names("speaker", in_words=True),
+    )
+    count: Count | None = Field(default=None, description="How many of it; one when left out.")
+    wired: Literal["in series", "in parallel"] | None = Field(
+        default=None, description="How those are wired to each other, where there is more than one."
+    )
+    coils: Literal["in series", "in parallel"] | None = Field(
+        default=None, description="How the coils of each are wired, where it has more than one."
+    )
+    load: Resistance | None = Field(
+        default=None, description="The load of each, where it has no record: nominal, not what a meter reads."
+    )
+    bridged: Literal["single", "bridged"] | None = Field(default=None, description="One channel, or two as one.")
+    channel: Name | None = Field(default=None, description="Which channel, in your words: fronts, sub.")
+
+
 class Used(Part):
     """Something used up."""
 

@@ -6,7 +6,7 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from bezelbook.kinds.circuits import ByCircuit, Does
-from bezelbook.kinds.note.fitting import Fitted, FunctionWords, LoadResistor, Took, Used
+from bezelbook.kinds.note.fitting import Fitted, FunctionWords, Hung, LoadResistor, Took, Used
 from bezelbook.kinds.note.opening import Control, OpeningSeen
 from bezelbook.kinds.note.removal import RemovalSeen
 from bezelbook.kinds.note.speaker_place import BoltHoles, SideRuled, SpeakerPlaceSeen
@@ -175,6 +175,7 @@ class After(Fitted, Signed, State):
     firmware: Name | None = Field(default=None, description="Firmware of the radio or module as fitted.")
     stowed: Name | None = Field(default=None, description="Where a module or the loom was put.")
     gains: Text | None = Field(default=None, description="Gain and filter of an amplifier as left.")
+    hung: Many[Hung] = Field(default=(), description="Which speakers hang on which amplifier, as left.")
     comeback: Text | None = Field(default=None, description="Why the car came back, if it did.")
     differed: Text | None = Field(default=None, description="What was not as the page said.")
 

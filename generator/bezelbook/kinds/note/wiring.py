@@ -75,6 +75,7 @@ class SoundSeen(Part):
         description="The plug at this place: a connector's file name, or words.",
         json_schema_extra=names("connector", in_words=True),
     )
+    plug_colour: Name | None = Field(default=None, description="Colour of its shell, as you would call it.")
     populated: Count | None = Field(default=None, description="How many cavities of it have a terminal here.")
     amplifier: Presence | None = Field(default=None, description="Whether a factory amplifier is there.")
     amplifier_is: Name | None = Field(

@@ -14,7 +14,7 @@ from bezelbook.values.listed import listed
 
 SHOWN = 3
 # What a note may well name in the author's own words, with the sizes beside it or as the car had it.
-FREE = ("tool", "kind")
+FREE = ("tool", "kind", "speaker")
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
