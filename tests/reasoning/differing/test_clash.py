@@ -1,6 +1,7 @@
 """How two notes clash over room: in which size, which wants more, and by how much beyond every ±."""
 
-from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of, offset_said, room_of
+from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of, offset_said
+from bezelbook.reasoning.differing.rooms_said import room_of
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import DEEP, SHALLOW, no, note, yes
 
