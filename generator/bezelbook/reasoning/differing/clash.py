@@ -1,7 +1,7 @@
 """Which of two notes has more room than the other leaves it, in which size, and by how much."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import product
 
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Tried
@@ -17,12 +17,14 @@ GIVEN_BY_MOUNTS = {"depth": 1, "front": -1}
 class Clash:
     """Note number `roomier` (0 or 1) wants `by` nanometres more of `size` than the other says there is.
 
-    `roomier` and `by` are None, and `size` is empty, where the two are not about room or agree.
+    `roomier` is None and `size` is empty where the two are not about room or agree. `between` is what they say of it,
+    the roomier one's first; empty where one and the same thing went in and did not.
     """
 
     size: str = ""
     roomier: int | None = None
     by: int = 0
+    between: tuple[Said, ...] = field(default=(), compare=False)
 
 
 def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
@@ -73,7 +75,7 @@ def _every(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Iterator[tup
             if by is not None:
                 out = offset_said(book, notes[roomier]) if wants.held else 0
                 less = offset_said(book, notes[1 - roomier]) if leaves.held else 0
-                yield Clash(wants.size, roomier, by), _given(wants.size, out, less)
+                yield Clash(wants.size, roomier, by, (wants, leaves)), _given(wants.size, out, less)
 
 
 def _short(wants: Said, leaves: Said) -> int | None:

@@ -2,13 +2,15 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from functools import partial
 
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
+from bezelbook.kinds.note.record import Tool
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.speakers.needs import needs_of_note as speaker_needs_of_note
 from bezelbook.values.span import Span, span_of
-from bezelbook.values.words import NINTHS
+from bezelbook.values.words import NINTHS, Datum
 
 # One name for the same room, whether it was read in the car or asked for by what was tried.
 SIZE_OF: Mapping[str, str] = {
@@ -54,7 +56,7 @@ SEATS = ("kit seat", "bracket seat")
 class Said:
     """A size at some spots: `least` at every one of them, or at some one no more than `most`, in nanometres.
 
-    `held` says whether the mounts of the note are in it.
+    `held` says whether the mounts of the note are in it; `datum` and `tool` are those of a reading.
     """
 
     size: str
@@ -62,6 +64,8 @@ class Said:
     least: int | None = None
     most: int | None = None
     held: bool = True
+    datum: Datum | None = None
+    tool: Tool | None = None
 
 
 def said_of(book: KnowledgeBase, note: AnyNote) -> Iterator[Said]:
@@ -103,14 +107,15 @@ def _read(book: KnowledgeBase, reading: RoomReading) -> Iterator[Said]:
     house = book.shop.tools.none if tool == "eye" else getattr(book.shop.tools, tool)
     span, size = span_of(reading.reads, house.base), SIZE_OF.get(reading.of, reading.of)
     held = reading.datum in SEATS or size not in ("depth", "front")
+    of = partial(Said, size, held=held, datum=reading.datum, tool=reading.tool)
     if reading.of == "depth" and not reading.zones:
-        yield Said(size, frozenset(NINTHS), None, span.high, held)
+        yield of(frozenset(NINTHS), most=span.high)
         return
     spots = _spots(reading)
-    yield Said(size, frozenset(spots), span.low, None, held)
+    yield of(frozenset(spots), least=span.low)
     # Only what lies nearest is no further than what was read: the last of what a reading reaches past.
     for spot in spots[-1:] if reading.of in READ_TO else spots:
-        yield Said(size, frozenset({spot}), None, span.high, held)
+        yield of(frozenset({spot}), most=span.high)
 
 
 def _spots(reading: RoomReading) -> tuple[str, ...]:

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
+from bezelbook.values.words import Axis
+
 MM = 1_000_000
 
 
@@ -21,7 +23,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
     {
         # How far a word in a note can be relied on, and a blank that stands for the usual way.
         "said wrongly": Weight(Fraction(1, 20), "one word in twenty that is written down is not what was there"),
-        "usual and not said": Weight(Fraction(1, 4), "who measures leaves out what he had in his hands, often enough"),
+        "usual and not said": Weight(Fraction(1, 2), "who measures leaves out what he had in his hands, often enough"),
         "unlike its author": Weight(Fraction(5, 4), "who always says it and this time did not was interrupted"),
         # Sorts of car.
         "splits matter": Weight(Fraction(1, 4), "two sorts differ at a place one time in two, this way round in two"),
@@ -45,13 +47,13 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "a kit's depth": Weight(Fraction(9, 10), "the difference is just what a kit is deep"),
         "beyond two faces": Weight(Fraction(1, 8), "faces do not lie so far apart: of what it was"),
         "a rough tool": Weight(Fraction(2, 5), "as far out as such a tool may be"),
-        "a tool trusted": Weight(Fraction(1, 16), "its ± is two standard deviations and was already counted"),
+        "a tool trusted": Weight(Fraction(1, 40), "its ± is two standard deviations and was already counted"),
         "beyond a tool": Weight(Fraction(1, 20), "further out than such a tool ever is"),
         "mirror image": Weight(Fraction(9, 10), "one list is the other seen from behind"),
         "a view unsaid": Weight(Fraction(1, 3), "nobody said from which side"),
         # What else it may be.
         "other side spoken of": Weight(Fraction(1, 2), "a note speaks of a driver or of the other side"),
-        "the other side": Weight(Fraction(1, 20), "who kneels in a car knows left from right nearly always"),
+        "the other side": Weight(Fraction(1, 50), "who kneels in a car knows left from right nearly always"),
         "a weak note": Weight(Fraction(1, 4), "what was only told is wrong one time in four"),
         "arithmetic agrees": Weight(Fraction(9, 10), "one factor makes the two numbers the same"),
         "spacing agrees": Weight(Fraction(4, 5), "one spacing makes the two circles the same"),
@@ -64,3 +66,33 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
 def weighs(name: str) -> Fraction:
     """The share under this name."""
     return WEIGHTS[name].share
+
+
+@dataclass(frozen=True, slots=True)
+class Moves:
+    """A circumstance: its way that gives more room, the other, of which sizes, how much as a rule and at most, in nm."""
+
+    ways: tuple[str, str]
+    sizes: frozenset[str]
+    usual: int
+    most: int
+
+
+DEPTH, HOLE = frozenset({"depth"}), frozenset({"hole"})
+CUT_SIZES = frozenset({"depth", "width", "height", "nose width", "nose height", "hole", "front"})
+# How much room each gives: common practice, no source.
+MOVES: Mapping[Axis, Moves] = MappingProxyType(
+    {
+        "loom": Moves(("aside", "behind"), DEPTH, 10 * MM, 40 * MM),
+        "plugs": Moves(("off", "on"), DEPTH, 30 * MM, 50 * MM),
+        "tabs": Moves(("out", "in"), HOLE, 15 * MM, 25 * MM),
+        "glass": Moves(("up", "down"), DEPTH, 15 * MM, 40 * MM),
+        "cut": Moves(("something", "nothing"), CUT_SIZES, 20 * MM, 100 * MM),
+    }
+)
+# How likely a circumstance gives more than the most that it is known to give.
+BEYOND_USUAL = Fraction(1, 10)
+# Beyond this two sorts of car are seldom apart, a kit seldom stands out, faces of one dash do not lie apart.
+CARS_APART, STANDS_OUT, FACES_APART = 50 * MM, 25 * MM, 45 * MM
+# How far a tool may be out beyond what it is trusted to; nothing for one that is exact where it is used.
+ROUGH: Mapping[str | None, int] = MappingProxyType({"eye": 20 * MM, "tape": 6 * MM, "wire": 8 * MM, None: 8 * MM})
