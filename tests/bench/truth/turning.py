@@ -97,10 +97,15 @@ def true_axes(book: Judged, notes: Sequence[Note]) -> Iterator[str]:
     if not clash and not {note.false for note in notes} <= set(TRUE):
         return
     for turn in turns(book.made.world.platform(where[0])):
-        if turn.open_in(notes):
+        if turn.open_in(notes) and not (turn.word == "datum" and mistyped(notes)):
             explains = _mends if clash else _is_needed
             if explains(book, where, notes, turn):
                 yield turn.word
+
+
+def mistyped(notes: Sequence[Note]) -> bool:
+    """Whether it is a number and not its face that is false in one of them: then nothing differs, and it is a slip."""
+    return not any(note.false == "wrong datum" for note in notes)
 
 
 def turns(platform: Platform) -> Iterator[Turn]:

@@ -77,7 +77,9 @@ def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis,
         return matters if built and first != second else Fraction(0)
 
     words = name.replace("-", " ")
-    return case.unequal(Asked(axis, said, tuple(split.values), split_written(name), words, weighed), explains)
+    return case.unequal(
+        Asked(axis, said, tuple(split.values), split_written(name), words, weighed, of_cars=True), explains
+    )
 
 
 def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
@@ -105,7 +107,7 @@ def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
     kind = case.vehicle.places[case.place].kind if case.vehicle and case.place in case.vehicle.places else ""
     if case.weighed or "build" not in told:
         words = f"a change in the run that the book has no split for: {_years(case)}; {SEAT}"
-        yield Explanation("build", words, weighs("new split") * camps(case.others) if case.weighed else _run(case))
+        yield Explanation("build", words, weighs("new split") * camps(case.alike) if case.weighed else _run(case))
     if "package" not in told and (SOUND & about or isinstance(case.notes[0], Metered)):
         words = (
             "the package, for which the book has no split: count the speakers of both cars and look for an amplifier"

@@ -1,13 +1,14 @@
 """A clash as everything that weighs it sees it: the two notes, the place's other notes, and how far apart they are."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import product
 
-from bezelbook.kinds.note.record import AnyNote
+from bezelbook.kinds.note.record import AnyNote, Bench
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of
 from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.siding import Sided, oddness, sided, weight
@@ -22,12 +23,18 @@ Explains = Callable[[str, str], Fraction]
 EVEN = Fraction(1, 2)
 
 
+def nothing_more(_note: AnyNote) -> bool:
+    """A note that says nothing else from which what it leaves blank could be told."""
+    return False
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """One thing in which two notes may differ.
 
     `said` is what a note is read as saying, `written` what it does say: they part where a blank stands for the usual
-    way. `weighed` says that what is read was already taken at its most generous, and did not make them true.
+    way. `weighed` says that what is read was already taken at its most generous, and did not make them true;
+    `given_away` that something else in a note shows that its blank stands for something unusual.
     """
 
     axis: Axis
@@ -36,12 +43,16 @@ class Asked:
     written: Said
     name: str = ""
     weighed: bool = False
+    of_cars: bool = False
+    given_away: Callable[[AnyNote], bool] = nothing_more
 
     def doubt(self, note: AnyNote) -> Fraction:
         """How far what a note is read as saying may be otherwise."""
         if not self.weighed:
             return Fraction(0)
-        return weighs("usual and not said" if self.written(note) is None else "said wrongly")
+        if self.written(note) is not None:
+            return weighs("said wrongly")
+        return weighs("given away" if self.given_away(note) else "usual and not said")
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +77,16 @@ class Case:
     def roomier(self) -> AnyNote | None:
         """The note that wants more room than the other leaves it."""
         return None if self.clash.roomier is None else self.notes[self.clash.roomier]
+
+    @property
+    def alike(self) -> tuple[Sided, ...]:
+        """The other notes that are of no other build, as far as is known, than the two."""
+        return tuple(one for one in self.others if self.vehicle is None or self._alike(self.vehicle, one.note))
+
+    def _alike(self, vehicle: Vehicle, note: AnyNote) -> bool:
+        ours = _splits(vehicle, note)
+        theirs = [_splits(vehicle, one) for one in self.notes]
+        return all(other.get(name, value) == value for name, value in ours.items() for other in theirs)
 
     def unequal(self, asked: Asked, explains: Explains) -> Explanation | None:
         """How likely it is that the two are of different values that make both true; None when they cannot be."""
@@ -102,14 +123,19 @@ class Case:
         """How far the place's other notes bear it out; what mounts give was taken off before they were compared."""
         if asked.weighed and asked.axis == "mount":
             return Fraction(1)
-        return weight(self.others, asked.said, *values) * (2 if asked.weighed else 1)
+        others = self.alike if asked.weighed and not asked.of_cars else self.others
+        return weight(others, asked.said, *values) * (2 if asked.weighed else 1)
 
     def _odd(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:
         """How far the other notes make it likely that just this note is not as it is read; 0 where both are."""
         if not asked.weighed:
             return Fraction(1)
         astray = [at for at in (0, 1) if read[at] not in (None, values[at])]
-        return max((oddness(self.others, at) for at in astray), default=Fraction(0))
+        return max((oddness(self.alike, at) for at in astray), default=Fraction(0))
+
+
+def _splits(vehicle: Vehicle, note: AnyNote) -> Mapping[str, str]:
+    return {} if isinstance(note, Bench) else known_splits(vehicle, note.splits, note.year)
 
 
 def case_of(
@@ -118,5 +144,5 @@ def case_of(
     """The case of two notes at one place of a book, or of as much of a book as a rule may see."""
     around = () if vehicle is None else book.notes_at(vehicle.id, place)
     others = sided(book, around, *notes)
-    clash, wanted = clash_of(book, *notes), net_clash_of(book, *notes).by
+    clash, wanted = clash_of(book, *notes, compared=weighed), net_clash_of(book, *notes).by
     return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed)

@@ -27,9 +27,17 @@ class Clash:
     between: tuple[Said, ...] = field(default=(), compare=False)
 
 
-def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
-    """How two notes clash over room; where several sizes do, the one by the most."""
-    return _most(clash for clash, _ in _every(book, first, second))
+def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote, *, compared: bool = False) -> Clash:
+    """How two notes clash over room; where several sizes do, the one by the most.
+
+    With `compared` only what can be compared counts, and what known mounts give is no clash.
+    """
+    every = _every(book, first, second)
+    if not compared:
+        return _most(clash for clash, _ in every)
+    return _most(
+        clash for clash, given in every if (given or 0) <= clash.by and all(said.compared for said in clash.between)
+    )
 
 
 def net_clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:

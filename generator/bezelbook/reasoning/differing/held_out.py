@@ -9,7 +9,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.differing.case import Asked, Case, Explains
 from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.clash import GIVEN_BY_MOUNTS
-from bezelbook.reasoning.differing.rooms_said import said_of
+from bezelbook.reasoning.differing.rooms_said import SEATS, said_of
 from bezelbook.reasoning.differing.weights import STANDS_OUT, weighs
 from bezelbook.reasoning.differing.worded import worded
 from bezelbook.reasoning.mounting import BARE, HOLES, Stack, span_of_mount, stack_of
@@ -29,10 +29,9 @@ def held_out(case: Case) -> Explanation | None:
     if not case.weighed and any(isinstance(note, Measured) and note.mounts is None for note in case.notes):
         return None
     stacks = _stacks(case)
-    found = case.unequal(
-        Asked("mount", _read_as if case.weighed else mount_said, tuple(stacks), mount_said, weighed=case.weighed),
-        _as_another(case, stacks) if case.weighed else _explains(case, stacks),
-    )
+    read = _read_as if case.weighed else mount_said
+    asked = Asked("mount", read, tuple(stacks), mount_said, weighed=case.weighed, given_away=_sat_on_something)
+    found = case.unequal(asked, _as_another(case, stacks) if case.weighed else _explains(case, stacks))
     if found is None:
         return None
     strange = _strangers(case)
@@ -51,6 +50,11 @@ def _read_as(note: AnyNote) -> str | None:
     """The same, where a reading is of the bare hole unless it says."""
     said = mount_said(note)
     return BARE_WORDS if said is None and isinstance(note, Measured) else said
+
+
+def _sat_on_something(note: AnyNote) -> bool:
+    """Whether a reading names the seat of a mount, or says where its tabs were: then there was one."""
+    return isinstance(note, Measured) and (note.tabs is not None or any(one.datum in SEATS for one in note.readings))
 
 
 def _stacks(case: Case) -> Mapping[str, Stack]:

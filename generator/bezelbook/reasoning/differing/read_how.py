@@ -7,6 +7,7 @@ from bezelbook.kinds.connector.record import Connector
 from bezelbook.kinds.note.record import AnyNote, Measured, Metered
 from bezelbook.reasoning.differing.axes import said_on
 from bezelbook.reasoning.differing.case import Case
+from bezelbook.reasoning.differing.clash import offset_said
 from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.weights import FACES_APART, ROUGH, weighs
 from bezelbook.reasoning.differing.worded import worded
@@ -53,12 +54,24 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
 
 
 def _face_mistaken(case: Case) -> Iterator[Explanation]:
-    """What is compared at all was read from faces that are known: where these are two, one may be written wrongly."""
+    """What is compared at all was read from faces that are known: a seat may have been written for the bare face.
+
+    Or the other way round; only where what the mounts hold out is enough.
+    """
     faces = [one.datum for one in case.clash.between]
-    if case.weighed and len(set(faces)) > 1 and None not in faces:
+    if case.weighed and len(set(faces)) > 1 and None not in faces and any(_enough_between(case)):
         first, second = faces if case.clash.roomier == 0 else faces[::-1]
         words = f"the face: {first} in {case.notes[0].id}, {second} in {case.notes[1].id}"
         yield Explanation("datum", words, weighs("said wrongly"))
+
+
+def _enough_between(case: Case) -> Iterator[bool]:
+    """Of each of the two whether there is room enough once the mounts are left out of it, or counted in."""
+    order = case.notes if case.clash.roomier == 0 else case.notes[::-1]
+    for said, note, way in zip(case.clash.between, order, (1, -1), strict=True):
+        out = offset_said(case.book, note)
+        more = 0 if out is None else (-out if said.held else out)
+        yield way * more >= max(case.wanted, 1)
 
 
 def _just_so_deep(case: Case) -> str:

@@ -23,7 +23,6 @@ SIZE_OF: Mapping[str, str] = {
     "front height": "front",
     "cut-out": "hole",
     "cut-out long way": "hole",
-    "cut-out short way": "hole",
     "basket": "hole",
 }
 SIZE_OF_REASON: Mapping[str | None, str] = {
@@ -50,13 +49,15 @@ ACROSS = ("long way", "short way")
 READ_ACROSS = {"cut-out": ACROSS, "cut-out long way": ACROSS[:1], "cut-out short way": ACROSS[1:]}
 # The seats of mounts: a depth read from there has the mount in it.
 SEATS = ("kit seat", "bracket seat")
+FROM_A_FACE = ("depth", "front")
 
 
 @dataclass(frozen=True, slots=True)
 class Said:
     """A size at some spots: `least` at every one of them, or at some one no more than `most`, in nanometres.
 
-    `held` says whether the mounts of the note are in it; `datum` and `tool` are those of a reading.
+    `held` says whether the mounts of the note are in it; `compared` that it is no reading by eye or from a face that
+    nobody can compare with. `datum` and `tool` are those of a reading.
     """
 
     size: str
@@ -64,6 +65,7 @@ class Said:
     least: int | None = None
     most: int | None = None
     held: bool = True
+    compared: bool = True
     datum: Datum | None = None
     tool: Tool | None = None
 
@@ -105,9 +107,10 @@ def asked_for(book: KnowledgeBase, note: Tried) -> Mapping[str, Span]:
 def _read(book: KnowledgeBase, reading: RoomReading) -> Iterator[Said]:
     tool = (reading.tool or "none").replace(" ", "_")
     house = book.shop.tools.none if tool == "eye" else getattr(book.shop.tools, tool)
-    span, size = span_of(reading.reads, house.base), SIZE_OF.get(reading.of, reading.of)
-    held = reading.datum in SEATS or size not in ("depth", "front")
-    of = partial(Said, size, held=held, datum=reading.datum, tool=reading.tool)
+    span, size = span_of(reading.reads, house.base), _size_of(reading)
+    held = reading.datum in SEATS or size not in FROM_A_FACE
+    compared = tool != "eye" and (size not in FROM_A_FACE or reading.datum not in (None, "finished bezel face"))
+    of = partial(Said, size, held=held, compared=compared, datum=reading.datum, tool=reading.tool)
     if reading.of == "depth" and not reading.zones:
         yield of(frozenset(NINTHS), most=span.high)
         return
@@ -116,6 +119,10 @@ def _read(book: KnowledgeBase, reading: RoomReading) -> Iterator[Said]:
     # Only what lies nearest is no further than what was read: the last of what a reading reaches past.
     for spot in spots[-1:] if reading.of in READ_TO else spots:
         yield of(frozenset({spot}), most=span.high)
+
+
+def _size_of(reading: RoomReading) -> str:
+    return "hole" if reading.of in READ_ACROSS else SIZE_OF.get(reading.of, reading.of)
 
 
 def _spots(reading: RoomReading) -> tuple[str, ...]:
@@ -127,9 +134,10 @@ def _spots(reading: RoomReading) -> tuple[str, ...]:
 def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
     if note.verdict not in ("goes in", "does not"):
         return
-    stopped = SIZE_OF_REASON.get(note.reason, note.reason or "")
     asked = asked_for(book, note)
     behind_a_speaker = "hole" in asked
+    stopped = SIZE_OF_REASON.get(note.reason, note.reason or "")
+    stopped = "hole" if behind_a_speaker and stopped in ("width", "height") else stopped
     for size, span in asked.items():
         spots = _met(note, size, behind_a_speaker=behind_a_speaker)
         if note.verdict == "goes in":

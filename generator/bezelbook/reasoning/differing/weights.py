@@ -24,10 +24,11 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         # How far a word in a note can be relied on, and a blank that stands for the usual way.
         "said wrongly": Weight(Fraction(1, 20), "one word in twenty that is written down is not what was there"),
         "usual and not said": Weight(Fraction(1, 2), "who measures leaves out what he had in his hands, often enough"),
+        "given away": Weight(Fraction(9, 10), "it names a part of the thing that it leaves out"),
         "unlike its author": Weight(Fraction(5, 4), "who always says it and this time did not was interrupted"),
         # Sorts of car.
         "splits matter": Weight(Fraction(1, 4), "two sorts differ at a place one time in two, this way round in two"),
-        "bears elsewhere": Weight(Fraction(1, 4), "what a split bears on is written from the first places looked at"),
+        "bears elsewhere": Weight(Fraction(1, 3), "what a split bears on is written from the first places looked at"),
         "sound and room": Weight(Fraction(1, 4), "which sound a car has seldom changes its room"),
         "far apart": Weight(Fraction(1, 10), "two sorts of car are seldom so far apart"),
         "new split": Weight(Fraction(1, 4), "what survives every blank is most often a change that nobody wrote"),
@@ -53,7 +54,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "a view unsaid": Weight(Fraction(1, 3), "nobody said from which side"),
         # What else it may be.
         "other side spoken of": Weight(Fraction(1, 2), "a note speaks of a driver or of the other side"),
-        "the other side": Weight(Fraction(1, 50), "who kneels in a car knows left from right nearly always"),
+        "the other side": Weight(Fraction(1, 100), "who kneels in a car knows left from right nearly always"),
         "a weak note": Weight(Fraction(1, 4), "what was only told is wrong one time in four"),
         "arithmetic agrees": Weight(Fraction(9, 10), "one factor makes the two numbers the same"),
         "spacing agrees": Weight(Fraction(4, 5), "one spacing makes the two circles the same"),
