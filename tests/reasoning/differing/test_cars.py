@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
-from bezelbook.reasoning.differing.cars import other_cars, split_said, subject_of, year_said
+from bezelbook.reasoning.differing.cars import other_cars, split_said, split_written, subject_of, year_said
 from bezelbook.reasoning.differing.case import case_of
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import axes, no, note, why, yes
@@ -86,8 +86,6 @@ def test_an_amplifier_may_turn_on_a_package_that_the_book_does_not_know_and_a_re
     assert axes(why(there, gone, packed)).count("package") == 1
     rear = making.vehicle(places={making.HOLE: {"kind": "rear quarter", "side": "left"}})
     assert "body" in axes(why(yes(), no(), rear))
-    dated = {one.axis: one.weight for one in why(yes(year=1), no(year=1), rear)}
-    assert dated["body"] < {one.axis: one.weight for one in why(yes(), no(), rear)}["body"]
     bodied = making.vehicle(
         splits={"body": making.split("van", "cab", differs_in="body")},
         places={making.HOLE: {"kind": "rear quarter", "side": "left"}},
@@ -103,12 +101,14 @@ def test_what_a_note_is_about() -> None:
         "plug",
     ]
     assert subject_of(note("s", "seen", amplifier="there")) == "amplifier"
+    assert subject_of(note("s", "seen", lies_over=[{"piece": "a", "over": "b"}])) == "trim"
     assert year_said(BENCH) is None
+    assert split_written("build")(BENCH) is None
     assert split_said(making.vehicle(splits=SPLIT), "build")(BENCH) is None
 
 
 def test_notes_of_the_bench_are_of_no_car() -> None:
     book = making.book(making.vehicle(splits=SPLIT), BENCH)
-    case = case_of(book, book.vehicles[making.CAR], making.HOLE, BENCH, BENCH)
+    case = case_of(book, book.vehicles[making.CAR], making.HOLE, (BENCH, BENCH))
     assert {one.axis for one in other_cars(case)} == {"build"}
-    assert list(other_cars(case_of(book, None, making.HOLE, BENCH, BENCH))) == []
+    assert list(other_cars(case_of(book, None, making.HOLE, (BENCH, BENCH)))) == []

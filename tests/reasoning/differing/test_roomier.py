@@ -24,8 +24,9 @@ SHALLOW_CONE = CONE | {"name": "shallow cone", "mounting_depth": "60 ± 1 mm cal
 
 def in_a_door(first: AnyNote, second: AnyNote) -> list[str]:
     speakers = [making.record("speakers", name, said) for name, said in (("cone", CONE), ("low", SHALLOW_CONE))]
-    book = making.book(DOOR, first, second, *speakers)
-    return [one.axis for one in moved(case_of(book, book.vehicles[making.CAR], making.HOLE, first, second))]
+    bracket = making.mount("bracket", tabs_in="127 mm caliper", tabs_out="143 mm caliper")
+    book = making.book(DOOR, first, second, bracket, *speakers)
+    return [one.axis for one in moved(case_of(book, book.vehicles[making.CAR], making.HOLE, (first, second)))]
 
 
 def test_glass_up_gives_room_in_a_door_and_the_loom_does_not() -> None:
@@ -36,7 +37,7 @@ def test_glass_up_gives_room_in_a_door_and_the_loom_does_not() -> None:
 
 
 def test_tabs_out_make_room_for_a_basket() -> None:
-    first = yes(what="cone", tabs=None)
+    first = yes(what="cone", tabs=None, mounts=["bracket"])
     hole = making.measured("no", making.reading("cut-out", "127 ± 1 mm"), tabs="in")
     assert in_a_door(first, hole) == ["tabs"]
 

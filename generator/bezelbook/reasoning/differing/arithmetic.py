@@ -9,8 +9,8 @@ from math import isqrt
 
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.reasoning.differing.case import Case
-from bezelbook.reasoning.differing.rooms_said import SIZE_OF, room_of
 from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.rooms_said import SIZE_OF, room_of
 from bezelbook.reasoning.differing.weights import weighs
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity

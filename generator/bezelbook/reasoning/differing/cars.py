@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Tried
+from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Seen, Tried
 from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
 from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.differing.axes import SPLIT_AXES

@@ -46,13 +46,16 @@ class Asked:
     of_cars: bool = False
     given_away: Callable[[AnyNote], bool] = nothing_more
 
-    def doubt(self, note: AnyNote) -> Fraction:
-        """How far what a note is read as saying may be otherwise."""
+    def doubt(self, note: AnyNote, usual: Mapping[str, Fraction]) -> Fraction:
+        """How far what a note is read as saying may be otherwise; a blank the more, the more is usual besides."""
         if not self.weighed:
             return Fraction(0)
         if self.written(note) is not None:
             return weighs("said wrongly")
-        return weighs("given away" if self.given_away(note) else "usual and not said")
+        if self.given_away(note):
+            return weighs("given away")
+        besides = (share for value, share in usual.items() if value != self.said(note))
+        return weighs("usual and not said") * sum(besides, Fraction(0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +111,9 @@ class Case:
         """The whole weight over every pair of values, and the pair that gives the most of it."""
         usual = shares(self.around, asked.said, asked.values)
         read = [asked.said(note) for note in self.notes]
-        ours, theirs = (chance(has, usual, asked.doubt(note)) for has, note in zip(read, self.notes, strict=True))
+        ours, theirs = (
+            chance(has, usual, asked.doubt(note, usual)) for has, note in zip(read, self.notes, strict=True)
+        )
         total, most, best = Fraction(0), Fraction(0), ("", "")
         for one, other in product(ours, theirs):
             part = ours[one] * theirs[other] * self._odd(asked, read, (one, other))

@@ -7,8 +7,8 @@ from bezelbook.kinds.mount.record import Mount
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.differing.case import Asked, Case, Explains
-from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.clash import GIVEN_BY_MOUNTS
+from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.rooms_said import SEATS, said_of
 from bezelbook.reasoning.differing.weights import STANDS_OUT, weighs
 from bezelbook.reasoning.differing.worded import worded

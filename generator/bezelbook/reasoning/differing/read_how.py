@@ -1,6 +1,6 @@
 """Whether two readings differ by the face, the tool or the side from which they were taken."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from bezelbook.kinds.connector.record import Connector
@@ -93,7 +93,7 @@ def _just_so_deep(case: Case) -> str:
 
 
 def _tool(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
-    tools = [said("tool", note) for note in readings]
+    tools: Sequence[str | None] = [said("tool", note) for note in readings]
     if case.weighed and len(case.clash.between) == len(case.notes):
         tools = [one.tool for one in case.clash.between][-len(readings) :]
     rough = max(ROUGH.get(tool, 0) for tool in tools)

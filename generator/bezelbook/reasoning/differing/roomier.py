@@ -1,7 +1,6 @@
 """What gives more room the one way than the other: the loom aside, plugs off, tabs out, glass up, something cut."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
 

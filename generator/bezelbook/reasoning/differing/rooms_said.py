@@ -4,8 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import partial
 
-from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tried
-from bezelbook.kinds.note.record import Tool
+from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tool, Tried
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.speakers.needs import needs_of_note as speaker_needs_of_note

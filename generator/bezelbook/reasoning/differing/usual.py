@@ -1,4 +1,4 @@
-"""How often each value of an axis is said where it is said at all, and how far what a note says of it can be relied on."""
+"""How often each value of an axis is said where it is said at all, and whether a blank is unlike its author."""
 
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
@@ -26,7 +26,9 @@ def chance(has: str | None, usual: Mapping[str, Fraction], doubt: Fraction) -> M
     if has is None:
         return usual
     others = {value: share for value, share in usual.items() if value != has}
-    return {value: doubt * share for value, share in others.items()} | {has: 1 - doubt * sum(others.values())}
+    rest = sum(others.values())
+    kept = 1 - doubt if others else Fraction(1)
+    return {value: doubt * share / rest for value, share in others.items()} | {has: kept}
 
 
 def unlike_its_author(notes: Sequence[AnyNote], note: AnyNote, said: Said) -> bool:

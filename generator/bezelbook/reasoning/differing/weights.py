@@ -71,7 +71,7 @@ def weighs(name: str) -> Fraction:
 
 @dataclass(frozen=True, slots=True)
 class Moves:
-    """A circumstance: its way that gives more room, the other, of which sizes, how much as a rule and at most, in nm."""
+    """A circumstance: its roomier way and the other, of which sizes, how much it gives as a rule and at most, in nm."""
 
     ways: tuple[str, str]
     sizes: frozenset[str]
