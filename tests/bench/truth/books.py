@@ -71,6 +71,7 @@ class Judged:
             true: Told = [(one.name, one.content) for one in self.written.strong_at(where) if one.false in TRUE]
             for note in self.false_at(where):
                 clash = self.written.possible(where, [*true, (note.name, note.content)]) is False
+                clash = clash and self.written.possible(where, true) is not False
                 found[note.name] = found.get(note.name, False) or clash or outside(note.content)
         return found
 
