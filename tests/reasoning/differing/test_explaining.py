@@ -68,3 +68,14 @@ def test_a_note_of_a_vehicle_that_no_record_has_is_explained_all_the_same() -> N
         first, second, *(making.unit(n, body_depth=f"{d} mm caliper") for n, d in (("deep", 170), ("shallow", 160)))
     )
     assert axes(explained(whole, None, "anywhere", (first, second))) == ["loom", "glass"]
+
+
+def test_of_three_notes_each_two_are_weighed_and_of_one_axis_the_likeliest_is_kept() -> None:
+    three = [
+        making.measured(name, making.reading("depth", f"{mm} ± 1 mm"))
+        for name, mm in (("a", 150), ("b", 160), ("c", 175))
+    ]
+    book = making.book(*three)
+    found = explained(book, book.vehicles[making.CAR], making.HOLE, three, weighed=True)
+    assert len({one.axis for one in found}) == len(found) > 1
+    assert explained(book, book.vehicles[making.CAR], making.HOLE, three[:1], weighed=True) == ()

@@ -129,7 +129,7 @@ class Case:
         if asked.weighed and asked.axis == "mount":
             return Fraction(1)
         others = self.alike if asked.weighed and not asked.of_cars else self.others
-        return weight(others, asked.said, *values) * (2 if asked.weighed else 1)
+        return weight(others, asked.said, *values) * (2 if self.weighed else 1)
 
     def _odd(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:
         """How far the other notes make it likely that just this note is not as it is read; 0 where both are."""
@@ -149,5 +149,6 @@ def case_of(
     """The case of two notes at one place of a book, or of as much of a book as a rule may see."""
     around = () if vehicle is None else book.notes_at(vehicle.id, place)
     others = sided(book, around, *notes)
-    clash, wanted = clash_of(book, *notes, compared=weighed), net_clash_of(book, *notes).by
+    clash = net_clash_of(book, *notes, compared=True) if weighed else clash_of(book, *notes)
+    wanted = clash.by if weighed else net_clash_of(book, *notes).by
     return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed)

@@ -27,27 +27,27 @@ class Clash:
     between: tuple[Said, ...] = field(default=(), compare=False)
 
 
-def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote, *, compared: bool = False) -> Clash:
-    """How two notes clash over room; where several sizes do, the one by the most.
+def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
+    """How two notes clash over room; where several sizes do, the one by the most."""
+    return _most(clash for clash, _ in _every(book, first, second))
 
-    With `compared` only what can be compared counts, and what known mounts give is no clash.
+
+def net_clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote, *, compared: bool = False) -> Clash:
+    """The same with what known mounts give taken off: nothing is left of a clash that they explain.
+
+    With `compared` only readings that can be compared count.
     """
-    every = _every(book, first, second)
-    if not compared:
-        return _most(clash for clash, _ in every)
+    every = [(clash, given or 0) for clash, given in _every(book, first, second)]
     return _most(
-        clash for clash, given in every if (given or 0) <= clash.by and all(said.compared for said in clash.between)
+        replace(clash, by=clash.by - given)
+        for clash, given in every
+        if not compared or all(said.compared for said in clash.between)
     )
 
 
-def net_clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
-    """The same with what known mounts give taken off: nothing is left of a clash that they explain."""
-    every = [(clash, given or 0) for clash, given in _every(book, first, second)]
-    return _most(replace(clash, by=clash.by - given) for clash, given in every if given <= clash.by)
-
-
 def _most(clashes: Iterable[Clash]) -> Clash:
-    return max(clashes, key=lambda one: (one.by, one.size), default=Clash())
+    wanting = (clash for clash in clashes if clash.by >= 0)
+    return max(wanting, key=lambda one: (one.by, one.size), default=Clash())
 
 
 def offset_said(book: KnowledgeBase, note: AnyNote) -> int | None:
@@ -87,10 +87,13 @@ def _every(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Iterator[tup
 
 
 def _short(wants: Said, leaves: Said) -> int | None:
-    """How much is wanting where the one has at least so much everywhere that the other has less of at some spot."""
+    """How much is wanting where the one has at least so much everywhere that the other has less of at some spot.
+
+    Negative where there is more than enough.
+    """
     if wants.least is None or leaves.most is None or wants.size != leaves.size or not leaves.spots <= wants.spots:
         return None
-    return wants.least - leaves.most if wants.least >= leaves.most else None
+    return wants.least - leaves.most
 
 
 def _given(size: str, out: int | None, less: int | None) -> int | None:
