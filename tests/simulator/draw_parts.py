@@ -109,6 +109,11 @@ def size_words(dice: Random, true: int, house: int, *, printed: float) -> str:
     return measured_on_the_bench(dice, true, house)
 
 
+def in_a_note(size: str) -> str:
+    """The same typed into a note, where what does not say how it is known was measured: what is printed says so."""
+    return size if any(word in size for word in ("caliper", "±", "printed")) else f"{size} printed"
+
+
 def typed_sizes(dice: Random, shop: Shop, unit: Unit) -> dict[str, object]:
     """The sizes that somebody types into a note about a thing without a record; none of its rear, for it has none.
 
@@ -119,6 +124,6 @@ def typed_sizes(dice: Random, shop: Shop, unit: Unit) -> dict[str, object]:
         if size == "depth" or dice.random() < 0.8:
             name = "plug_and_bend" if size == "plug" else size.replace(" ", "_")
             true = unit.sizes[size]
-            careful = size_words(dice, true, shop.tools["bench_caliper"], printed=0.05)
+            careful = in_a_note(size_words(dice, true, shop.tools["bench_caliper"], printed=0.05))
             said[name] = careful if dice.random() < 0.8 else read_off(dice, true, shop.tools["none"])
     return said | ({"plug_exit": unit.exit} if unit.exit not in MIDDLE_ROW or dice.random() < 0.7 else {})

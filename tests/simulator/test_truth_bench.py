@@ -7,7 +7,7 @@ import pytest
 from tests.bench.truth.blanks import BLANKS
 from tests.bench.truth.books import Judged, judged
 from tests.bench.truth.counts import Counts
-from tests.bench.truth.fired import Fired
+from tests.bench.truth.fired import NEW_SPLIT, Fired
 from tests.bench.truth.limits import outside
 from tests.bench.truth.right import is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
@@ -63,7 +63,7 @@ def test_a_detector_that_flags_everything_is_full_of_false_alarms(books: dict[st
 def test_a_clash_is_right_and_turns_on_what_the_book_was_not_told(books: dict[str, list[Judged]]) -> None:
     found = [case for book in books["running change"] for case in cases(_every_pair(book))]
     assert len(found) >= 3
-    assert {axis for case in found for axis in case.axes} & {"build", "package", "body", "hand"}
+    assert {axis for case in found for axis in case.axes} & {"build", "package", "body", "hand", NEW_SPLIT}
     assert all(case.hit == bool(case.axes & {"build", "mount"}) for case in found)
 
 
@@ -82,8 +82,8 @@ def _every_pair(book: Judged) -> Judged:
 
 
 def test_only_the_first_two_proposals_count() -> None:
-    assert Case(frozenset({"mount"}), ("build", "mount", "loom")).hit
-    assert not Case(frozenset({"loom"}), ("build", "mount", "loom")).hit
+    assert Case("honest", frozenset({"mount"}), ("build", "mount", "loom")).hit
+    assert not Case("honest", frozenset({"loom"}), ("build", "mount", "loom")).hit
 
 
 def test_a_gap_is_right_where_the_note_leaves_out_what_it_says() -> None:

@@ -12,6 +12,7 @@ from tests.simulator.counter import Draw, Made, make
 from tests.simulator.doors.draw import draw_door_world
 from tests.simulator.draw_world import draw_world
 from tests.simulator.falsehoods import CORRUPTED
+from tests.simulator.leaving_out import FORGETFUL
 from tests.simulator.notes import Content, Note, is_strong
 from tests.simulator.possible.place import Where, Written
 from tests.simulator.regimes import HONEST, Regime
@@ -23,6 +24,7 @@ REGIMES: dict[str, tuple[Regime, tuple[Draw, Draw]]] = {
     "honest": (HONEST, (draw_world, draw_door_world)),
     "corrupted": (CORRUPTED, (draw_world, draw_door_world)),
     "running change": (HONEST, (changing_openings, changing_doors)),
+    "left out": (FORGETFUL, (draw_world, draw_door_world)),
 }
 # So many notes for each place of a book.
 PER_PLACE = (1, 2, 4, 8)
@@ -69,6 +71,7 @@ class Judged:
             true: Told = [(one.name, one.content) for one in self.written.strong_at(where) if one.false in TRUE]
             for note in self.false_at(where):
                 clash = self.written.possible(where, [*true, (note.name, note.content)]) is False
+                clash = clash and self.written.possible(where, true) is not False
                 found[note.name] = found.get(note.name, False) or clash or outside(note.content)
         return found
 

@@ -90,6 +90,9 @@ class Counts:
         hits, guessed = sum(case.hit for case in self.cases), sum(bool(case.axes & self.usual) for case in self.cases)
         yield f"what clashes turn on    {every} cases; among the first two proposals in {share(hits, every)}"
         yield f"  {f'always saying {usual}':<38} {share(guessed, every)}"
+        for regime, count in Tally(case.regime for case in self.cases).most_common():
+            found = sum(case.hit for case in self.cases if case.regime == regime)
+            yield f"  {f'where the shop is: {regime}':<38} {share(found, count)} of {count}"
         for axis, count in Tally(axis for case in self.cases for axis in case.axes).most_common():
             found = sum(case.hit for case in self.cases if axis in case.axes)
             yield f"  {axis:<38} {share(found, count)} of {count}"

@@ -9,6 +9,8 @@ from bezelbook.finding import Finding
 SLIP_RULES = frozenset({"unit-slip"})
 # What else people call an axis than the simulator does.
 SAME_AXIS = {"a cut": "cut", "audio": "package"}
+# A way in which cars differ that the book was not told of, whatever it is: nobody can name it before having looked.
+NEW_SPLIT, SAID_OF_IT = "a new split", "the book has no split for"
 Path = tuple[str | int, ...]
 
 
@@ -52,6 +54,8 @@ def _note(quote: object) -> str:
 
 def _axis(proposal: object) -> str:
     """What a proposal turns on: its own word for it, or else how its sentence begins."""
+    if SAID_OF_IT in str(getattr(proposal, "words", proposal)):
+        return NEW_SPLIT
     words = str(getattr(proposal, "axis", None) or str(proposal).partition(":")[0])
     words = words.removeprefix("the ")
     return SAME_AXIS.get(words, words)

@@ -1,10 +1,10 @@
-"""What two notes that were set against each other truly turn on, and whether that was proposed."""
+"""What notes that were set against each other truly turn on, and whether that was proposed."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from tests.bench.truth.books import TRUE, Judged
-from tests.bench.truth.fired import SAME_AXIS
+from tests.bench.truth.fired import NEW_SPLIT, SAME_AXIS, Fired
 from tests.simulator.box_world import Axis, Platform
 from tests.simulator.notes import Content, Note
 from tests.simulator.possible.place import Where
@@ -19,12 +19,15 @@ FIELDS = {
     "side": "place",
     "datum": "readings",
 }
+# What asks for the difference between two notes that may both be true, since one of them left something out.
+ASKS = ("deeper-yes-left-open",)
 
 
 @dataclass(frozen=True)
 class Case:
-    """Two notes with an explanation: what they truly turn on, and the axes that were proposed, the likeliest first."""
+    """Notes with an explanation: what they truly turn on, and the axes that were proposed, the likeliest first."""
 
+    regime: str
     axes: frozenset[str]
     proposed: tuple[str, ...]
 
@@ -36,7 +39,7 @@ class Case:
 
 @dataclass(frozen=True)
 class Turn:
-    """Something in which two notes can differ: a field, or one way in which cars do."""
+    """Something in which notes can differ: a field, or one way in which cars do."""
 
     word: str
     field: str
@@ -45,63 +48,84 @@ class Turn:
     def said(self, content: Content) -> object:
         """What a note says of it; None for a blank."""
         found = content.get(self.field)
+        if self.field == "readings":
+            faces = [one.get("datum") for one in found] if isinstance(found, list) else []
+            return tuple(faces) if all(faces) else None
         return found.get(self.split.name) if self.split and isinstance(found, dict) else found
+
+    def open_in(self, notes: Sequence[Note]) -> bool:
+        """Whether the notes say different things of it, or one of them nothing."""
+        said = [self.said(note.content) for note in notes]
+        return None in said or any(one != said[0] for one in said)
 
     def put(self, content: Content, source: Content) -> Content:
         """A note with what another says of it; a model year that stood for a way in which cars differ goes with it."""
-        value = self.said(source)
         if self.split is None:
-            return content | ({} if value is None else {self.field: value})
+            return content | ({self.field: source[self.field]} if self.field in source else {})
         splits = content.get("splits")
         rest = {key: said for key, said in content.items() if key != "year"}
-        return rest | {"splits": (splits if isinstance(splits, dict) else {}) | {self.split.name: value}}
+        return rest | {"splits": (splits if isinstance(splits, dict) else {}) | {self.split.name: self.said(source)}}
 
 
 def cases(book: Judged) -> Iterator[Case]:
-    """Each conflict between two notes of which something explains the other: what that is differs or is blank there."""
+    """Each finding that asks what some notes differ in, of which something explains that both were seen."""
     for one in book.fired:
-        if one.sort == "conflict" and len(one.notes) >= 2:
-            axes = frozenset(true_axes(book, *(book.by_name[name] for name in one.notes[:2])))
+        if (one.sort == "conflict" or one.rule in ASKS) and len(one.notes) >= 2:
+            axes = frozenset(true_axes(book, at_odds(book, one)))
             if axes:
-                yield Case(axes, one.axes)
+                yield Case(book.regime, axes, one.axes)
 
 
-def true_axes(book: Judged, first: Note, second: Note) -> Iterator[str]:
-    """The axes that differ as written, or are blank, and that truly explain why both were seen.
+def at_odds(book: Judged, one: Fired) -> list[Note]:
+    """The fewest of the quoted notes, from the first on, that cannot all be true; the first two if there are none."""
+    for count in range(2, len(one.notes) + 1):
+        if book.can_be_true(one.notes[:count]) is False:
+            return [book.by_name[name] for name in one.notes[:count]]
+    return [book.by_name[name] for name in one.notes[:2]]
 
-    Of two notes that cannot both be true as written these are the axes on which the truth alone makes them so. Of two
-    that can, since something is blank, those on which they would clash, had all of it been as it was but that.
+
+def true_axes(book: Judged, notes: Sequence[Note]) -> Iterator[str]:
+    """The axes that differ as written, or are blank, and that truly explain why all of it was seen.
+
+    Of notes that cannot all be true as written these are the axes on which the truth alone makes them so. Of two that
+    can, since something is blank, those on which they would clash, had all of it been as it was but that.
     """
-    where = book.written.where(first)
-    if where is None or where != book.written.where(second) or not (first.in_full and second.in_full):
+    where = book.written.where(notes[0])
+    if where is None or any(where != book.written.where(note) or not note.in_full for note in notes):
         return
-    clash = book.can_be_true((first.name, second.name)) is False
-    if not clash and not {first.false, second.false} <= set(TRUE):
+    clash = book.can_be_true([note.name for note in notes]) is False
+    if not clash and not {note.false for note in notes} <= set(TRUE):
         return
     for turn in turns(book.made.world.platform(where[0])):
-        one, other = turn.said(first.content), turn.said(second.content)
-        if one is None or other is None or one != other:
+        if turn.open_in(notes) and not (turn.word == "datum" and mistyped(notes)):
             explains = _mends if clash else _is_needed
-            if explains(book, where, (first, second), turn):
+            if explains(book, where, notes, turn):
                 yield turn.word
 
 
+def mistyped(notes: Sequence[Note]) -> bool:
+    """Whether it is a number and not its face that is false in one of them: then nothing differs, and it is a slip."""
+    return not any(note.false == "wrong datum" for note in notes)
+
+
 def turns(platform: Platform) -> Iterator[Turn]:
-    """Everything in which two notes about a platform can differ."""
+    """Everything in which notes about a platform can differ."""
     yield from (Turn(word, field) for word, field in FIELDS.items())
-    yield from (Turn(SAME_AXIS.get(axis.name, axis.name), "splits", axis) for axis in platform.axes)
+    for axis in platform.axes:
+        word = SAME_AXIS.get(axis.name, axis.name) if axis in platform.told else NEW_SPLIT
+        yield Turn(word, "splits", axis)
 
 
-def _mends(book: Judged, where: Where, pair: tuple[Note, Note], turn: Turn) -> bool:
-    """Whether both can be true once the truth about it is filled in."""
-    told = [(note.name, turn.put(note.content, note.in_full)) for note in pair]
+def _mends(book: Judged, where: Where, notes: Sequence[Note], turn: Turn) -> bool:
+    """Whether all can be true once the truth about it is filled in."""
+    told = [(note.name, turn.put(note.content, note.in_full)) for note in notes]
     return book.written.possible(where, told, (turn.split,) if turn.split else ()) is True
 
 
-def _is_needed(book: Judged, where: Where, pair: tuple[Note, Note], turn: Turn) -> bool:
-    """Whether they could not both be true, had it been with either as it truly was with the other."""
-    axes = book.made.world.platform(where[0]).axes
-    for one, other in (pair, pair[::-1]):
+def _is_needed(book: Judged, where: Where, notes: Sequence[Note], turn: Turn) -> bool:
+    """Whether two could not both be true, had it been with either as it truly was with the other."""
+    axes, (first, second) = book.made.world.platform(where[0]).axes, notes
+    for one, other in ((first, second), (second, first)):
         told = [(one.name, one.in_full), (other.name, turn.put(other.in_full, one.in_full))]
         if book.written.possible(where, told, axes) is False:
             return True

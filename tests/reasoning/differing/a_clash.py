@@ -27,7 +27,13 @@ def no(**said: Any) -> AnyNote:
 def why(first: AnyNote, second: AnyNote, *others: Record) -> tuple[Explanation, ...]:
     """What explains two notes of the one opening."""
     book = making.book(DEEP, SHALLOW, first, second, *others)
-    return explained(book, book.vehicles[making.CAR], making.HOLE, first, second)
+    return explained(book, book.vehicles[making.CAR], making.HOLE, (first, second))
+
+
+def why_still(first: AnyNote, second: AnyNote, *others: Record) -> tuple[Explanation, ...]:
+    """The same of two that cannot both be true however a blank is read."""
+    book = making.book(DEEP, SHALLOW, first, second, *others)
+    return explained(book, book.vehicles[making.CAR], making.HOLE, (first, second), weighed=True)
 
 
 def axes(found: tuple[Explanation, ...]) -> list[str]:

@@ -6,7 +6,7 @@ import pytest
 
 from bezelbook.kinds.note.record import AnyNote
 from tests.reasoning import making
-from tests.reasoning.differing.a_clash import axes, why, yes
+from tests.reasoning.differing.a_clash import axes, why, why_still, yes
 
 
 def read(name: str, of: str, text: str) -> AnyNote:
@@ -67,3 +67,15 @@ def test_a_reading_too_small_for_what_went_in_may_be_meant_otherwise() -> None:
     assert "unit" not in axes(
         why(yes(), making.tried("no", what="deep", verdict="does not", reason="depth", sizes={"depth": "17 mm"}))
     )
+
+
+def test_a_factor_between_numbers_that_do_not_clash_says_nothing() -> None:
+    deep = making.measured("a", making.reading("depth", "165 ± 1 mm"), making.reading("width", "18 mm"))
+    shallow = making.measured("b", making.reading("depth", "150 ± 1 mm"), making.reading("height", "180 mm"))
+    assert "unit" not in axes(why_still(deep, shallow))
+
+
+def test_a_spacing_beside_its_own_circle_is_no_slip() -> None:
+    spacing = making.measured("a", making.reading("hole spacing", "110 ± 1 mm"))
+    circle = making.measured("b", making.reading("bolt circle", "156 ± 1 mm"))
+    assert "unit" not in axes(why(spacing, circle))

@@ -1,7 +1,21 @@
-"""A blank that is unlike its author weighs more, and what was weighed is said."""
+"""A blank that is unlike its author weighs more; where every blank was weighed, only what may be misread is left."""
 
+from fractions import Fraction
+from typing import Any
+
+from bezelbook.kinds.note.record import AnyNote
+from bezelbook.reasoning.differing.explanation import Explanation
 from tests.reasoning import making
-from tests.reasoning.differing.a_clash import no, why, yes
+from tests.reasoning.differing.a_clash import axes, no, why, why_still, yes
+
+
+def read(name: str, reads: str, **said: Any) -> AnyNote:
+    """The whole opening, read with a depth gauge."""
+    return making.measured(name, making.reading("depth", reads, tool="depth gauge"), **said)
+
+
+def of(found: tuple[Explanation, ...], axis: str) -> Explanation:
+    return next(one for one in found if one.axis == axis)
 
 
 def test_whoever_always_says_and_this_time_did_not_is_named() -> None:
@@ -14,3 +28,52 @@ def test_whoever_always_says_and_this_time_did_not_is_named() -> None:
     assert unlike.weight > plain.weight
     assert unlike.because == ("ab always says otherwise",)
     assert plain.because == ()
+
+
+def test_a_blank_that_was_read_at_its_most_generous_explains_nothing_more() -> None:
+    """The yes had the loom aside and the no had it behind, as far as anybody could wish; and still they clash."""
+    first, second = yes(loom=None, cut=None), no(loom=None, cut=None)
+    assert {"loom", "cut"} <= set(axes(why(first, second)))
+    assert not {"loom", "cut"} & set(axes(why_still(first, second)))
+
+
+def test_a_reading_that_does_not_say_may_not_have_been_made_as_usual() -> None:
+    """Of 150 and 190 the deeper may have been read where something was cut, or the other one with the loom there."""
+    deep, shallow = read("a", "165 ± 1 mm", loom="aside"), read("b", "150 ± 1 mm", cut="nothing")
+    found = why_still(deep, shallow)
+    assert of(found, "loom").words == "the loom: b does not say where it went"
+    assert of(found, "cut").words == "a cut: a does not say whether anything was cut"
+    both = why_still(read("a", "165 ± 1 mm", loom="aside", cut="nothing"), read("b", "150 ± 1 mm", loom="aside"))
+    assert "loom" not in axes(both)
+    assert of(both, "cut").weight < of(found, "cut").weight
+
+
+def test_a_word_that_is_written_is_doubted_less_than_a_blank() -> None:
+    blank = why_still(read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm", cut="nothing"))
+    said = why_still(read("a", "165 ± 1 mm", cut="nothing"), read("b", "150 ± 1 mm", cut="the lip"))
+    assert "cut" in axes(blank)
+    assert of(said, "cut").weight < of(blank, "cut").weight
+    loom = why_still(read("a", "165 ± 1 mm", loom="behind"), read("b", "150 ± 1 mm", loom="aside"))
+    assert 0 < of(loom, "loom").weight < of(why_still(read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm")), "loom").weight
+
+
+def test_the_note_that_the_others_contradict_is_the_one_that_was_made_otherwise() -> None:
+    """Three more that read 165: then it is the one that read 150 of which something is not said."""
+    deep, shallow = read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm")
+    alone, beside = (
+        why_still(deep, shallow, *[read(f"n{number}", "165 ± 1 mm", loom="aside") for number in range(count)])
+        for count in (0, 3)
+    )
+    assert of(beside, "loom").weight > of(alone, "loom").weight
+    assert of(beside, "build").weight < of(alone, "build").weight
+
+
+def test_a_note_of_another_build_speaks_for_neither() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    deep, shallow = (
+        read(name, text, splits={"build": "early"}) for name, text in (("a", "165 ± 1 mm"), ("b", "150 ± 1 mm"))
+    )
+    late = [read(f"n{number}", "165 ± 1 mm", splits={"build": "late"}) for number in range(3)]
+    bench = making.record("notes", "z", {"form": "bench", "part": "p"})
+    alone, beside = why_still(deep, shallow, car), why_still(deep, shallow, car, *late, bench)
+    assert of(alone, "build").weight == of(beside, "build").weight == Fraction(1, 4)

@@ -1,6 +1,7 @@
 """How two notes clash over room: in which size, which wants more, and by how much beyond every ±."""
 
-from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of, offset_said, room_of
+from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of, offset_said
+from bezelbook.reasoning.differing.rooms_said import room_of
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import DEEP, SHALLOW, no, note, yes
 
@@ -64,3 +65,28 @@ def test_a_speaker_asks_for_its_hole_its_depth_and_its_front() -> None:
     typed = making.tried(what="cone", sizes={"mounting_depth": "63 ± 1 mm", "basket": "141 ± 1 mm"})
     assert room_of(making.book(), typed)["depth"] == (62 * MM, None)
     assert room_of(making.book(), typed)["hole"] == (140 * MM, None)
+
+
+def test_only_what_can_be_compared_counts_where_that_is_asked() -> None:
+    bare = making.measured("m", making.reading("depth", "190 ± 1 mm"))
+    bezel = making.measured("n", making.reading("depth", "150 ± 1 mm", datum="finished bezel face"))
+    book = making.book()
+    assert clash_of(book, bare, bezel).size == "depth"
+    assert net_clash_of(book, bare, bezel, compared=True) == Clash()
+
+
+def test_readings_of_other_ninths_do_not_clash() -> None:
+    left, right = (
+        making.measured(name, making.reading("depth", text, name))
+        for name, text in (("left", "190 ± 1 mm"), ("right", "150 ± 1 mm"))
+    )
+    assert clash(left, right) == Clash()
+
+
+def test_a_mount_that_stands_out_takes_from_the_room_in_front() -> None:
+    wide = making.measured(
+        "m", making.reading("front clearance", "30 ± 1 mm", datum="bracket seat"), mounts=["proud-kit"]
+    )
+    bare = making.measured("n", making.reading("front clearance", "20 ± 1 mm", datum="door metal"))
+    found = net_clash_of(making.book(PROUD), wide, bare)
+    assert found == Clash("front", 0, 8 * MM + 22_500_000)

@@ -35,7 +35,7 @@ def test_the_more_room_is_wanting_the_less_a_loom_explains() -> None:
 def test_only_the_axes_asked_for_are_told() -> None:
     first, second = yes(loom=None, cut=None), no(loom=None)
     book = making.book(first, second, making.unit("deep", body_depth="170 ± 1 mm caliper"))
-    assert axes(explained(book, book.vehicles[making.CAR], making.HOLE, first, second, ("how sure",))) == []
+    assert axes(explained(book, book.vehicles[making.CAR], making.HOLE, (first, second), ("how sure",))) == []
 
 
 def test_a_weak_note_may_just_be_wrong() -> None:
@@ -45,7 +45,7 @@ def test_a_weak_note_may_just_be_wrong() -> None:
     assert found[0].proposal.axis == "how sure"
 
 
-@pytest.mark.parametrize(("words", "weight"), [("driver side", Fraction(1, 2)), (None, Fraction(1, 10))])
+@pytest.mark.parametrize(("words", "weight"), [("driver side", Fraction(1, 2)), (None, Fraction(1, 100))])
 def test_a_place_that_has_another_side_may_have_been_mistaken_for_it(words: str | None, weight: Fraction) -> None:
     door = {"kind": "door lower", "side": "left"}
     car = making.vehicle(places={making.HOLE: {**door, "other_side": "r"}, "r": {**door, "side": "right"}})
@@ -63,8 +63,19 @@ def test_weights_are_exact_shares_and_their_order_is_the_likeliest_first() -> No
 def test_a_note_of_a_vehicle_that_no_record_has_is_explained_all_the_same() -> None:
     first, second = yes(loom=None), no(loom="behind")
     book = making.book(first, second, making.unit("deep", body_depth="170 mm caliper"))
-    assert explained(book, None, "anywhere", first, second) == ()
+    assert explained(book, None, "anywhere", (first, second)) == ()
     whole = making.book(
         first, second, *(making.unit(n, body_depth=f"{d} mm caliper") for n, d in (("deep", 170), ("shallow", 160)))
     )
-    assert axes(explained(whole, None, "anywhere", first, second)) == ["loom", "glass"]
+    assert axes(explained(whole, None, "anywhere", (first, second))) == ["loom", "glass"]
+
+
+def test_of_three_notes_each_two_are_weighed_and_of_one_axis_the_likeliest_is_kept() -> None:
+    three = [
+        making.measured(name, making.reading("depth", f"{mm} ± 1 mm"))
+        for name, mm in (("a", 150), ("b", 160), ("c", 175))
+    ]
+    book = making.book(*three)
+    found = explained(book, book.vehicles[making.CAR], making.HOLE, three, weighed=True)
+    assert len({one.axis for one in found}) == len(found) > 1
+    assert explained(book, book.vehicles[making.CAR], making.HOLE, three[:1], weighed=True) == ()

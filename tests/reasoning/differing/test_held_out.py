@@ -1,9 +1,16 @@
 """A mount explains a clash where it may have held the one out far enough, and only there."""
 
-from bezelbook.reasoning.differing.held_out import mount_said
-from tests.reasoning import making
-from tests.reasoning.differing.a_clash import axes, no, note, why, yes
+from fractions import Fraction
+from typing import Any
 
+from bezelbook.kinds.note.record import AnyNote
+from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.held_out import framed_by, mount_said
+from bezelbook.values.span import Span
+from tests.reasoning import making
+from tests.reasoning.differing.a_clash import axes, no, note, why, why_still, yes
+
+MM = 1_000_000
 HERE = [{"vehicle": making.CAR, "place": making.HOLE}]
 FLUSH = making.mount("flush-kit", made_for=HERE)
 PROUD = making.mount("proud-kit", proud="22 ± 0.5 mm caliper", made_for=HERE)
@@ -67,3 +74,88 @@ def test_what_a_note_says_of_mounts() -> None:
     assert mount_said(making.record("notes", "b", {"form": "bench", "part": "p"})) is None
     plug = note("no", "seen", plug="grey")
     assert "mount" not in axes(why(note("yes", "seen", plug="white"), plug))
+
+
+FRAME = making.mount("frame", presents={"width": "175 ± 1 mm caliper"}, made_for=HERE)
+DEEP_SEAT = {"datum": "kit seat", "tool": "depth gauge"}
+
+
+def depth(name: str, reads: str, **said: Any) -> AnyNote:
+    datum = said.pop("datum", "sub-dash face")
+    return making.measured(name, making.reading("depth", reads, datum=datum, tool="depth gauge"), **said)
+
+
+def width(name: str, reads: str, **said: Any) -> AnyNote:
+    return making.measured(name, making.reading("width", reads, tool="caliper"), **said)
+
+
+def weight(found: tuple[Explanation, ...]) -> Fraction:
+    return next((one.weight for one in found if one.axis == "mount"), Fraction(0))
+
+
+def test_a_reading_from_a_seat_gives_away_that_there_was_a_mount() -> None:
+    bare = depth("a", "150 ± 1 mm", mounts="none")
+    from_a_seat = weight(why_still(depth("b", "170 ± 1 mm", datum="kit seat"), bare, PROUD))
+    with_tabs = weight(why_still(width("b", "175 ± 1 mm", tabs="in"), width("a", "182 ± 1 mm", mounts="none"), FRAME))
+    without = weight(why_still(width("b", "175 ± 1 mm"), width("a", "182 ± 1 mm", mounts="none"), FRAME))
+    assert from_a_seat > 0
+    assert with_tabs > without > 0
+
+
+def test_how_far_a_kit_holds_out_of_which_only_the_print_is_known_nobody_can_tell() -> None:
+    printed = making.mount("proud-kit", proud="22 mm printed", made_for=HERE)
+    bare = depth("a", "150 ± 1 mm", mounts="none")
+    sure, perhaps = (
+        weight(why_still(depth("b", "170 ± 1 mm", datum="kit seat"), bare, kit)) for kit in (PROUD, printed)
+    )
+    assert sure > perhaps > 0
+    assert (
+        weight(why_still(depth("b", "150 ± 1 mm", datum="kit seat"), depth("a", "170 ± 1 mm", mounts="none"), PROUD))
+        < perhaps
+    )
+
+
+def test_a_reading_from_the_bare_face_has_no_mount_in_it() -> None:
+    assert "mount" not in axes(why_still(depth("b", "170 ± 1 mm"), depth("a", "150 ± 1 mm", mounts="none"), PROUD))
+
+
+def test_a_width_that_was_read_is_that_of_the_mount_or_not() -> None:
+    """Through a frame of 175 one reads 175 and never 170."""
+    bare = width("a", "182 ± 1 mm", mounts="none")
+    through, elsewhere = (weight(why_still(width("b", text), bare, FRAME)) for text in ("175 ± 1 mm", "170 ± 1 mm"))
+    assert through > elsewhere
+    printed = making.mount("frame", presents={"width": "175 mm printed"}, made_for=HERE)
+    assert weight(why_still(width("b", "170 ± 1 mm"), bare, printed)) > elsewhere
+
+
+def test_a_mount_that_frames_nothing_leaves_the_width_as_it_is() -> None:
+    wide, narrow = width("a", "182 ± 1 mm", mounts="none"), width("b", "175 ± 1 mm")
+    assert weight(why_still(wide, narrow, FLUSH)) < weight(why_still(wide, narrow, FRAME))
+
+
+def test_a_word_for_no_mount_of_the_book_may_be_any() -> None:
+    found = why_still(width("b", "170 ± 1 mm", mounts=["something"]), width("a", "182 ± 1 mm"))
+    assert words(found) == 'the mount: nobody has written how far "something" holds a thing out'
+
+
+def test_mounts_that_stand_out_take_from_the_room_in_front() -> None:
+    def front(name: str, reads: str, **said: Any) -> AnyNote:
+        return making.measured(name, making.reading("front clearance", reads, datum="bracket seat"), **said)
+
+    ring = making.mount("proud-kit", proud="22 ± 0.5 mm caliper", made_for=HERE)
+    printed = making.mount("proud-kit", proud="22 mm printed", made_for=HERE)
+    roomy, tight = front("a", "30 ± 1 mm", mounts="none"), front("b", "10 ± 1 mm")
+    assert weight(why_still(roomy, tight, ring)) > 0
+    assert weight(why_still(roomy, tight, printed)) > 0
+    assert weight(why_still(front("a", "80 ± 1 mm", mounts="none"), tight, ring)) < weight(
+        why_still(roomy, tight, ring)
+    )
+
+
+def test_the_hole_of_mounts_in_order_is_that_of_the_last_that_has_one() -> None:
+    tabs = making.mount("bracket", mount_kind="bracket", tabs_in="127 ± 1 mm caliper", tabs_out="143 ± 1 mm caliper")
+    book = making.book(FRAME, FLUSH, tabs)
+    assert framed_by(book, ("frame", "flush-kit"), "width") == Span(174 * MM, 176 * MM)
+    assert framed_by(book, ("bracket",), "hole") == Span(126 * MM, 144 * MM)
+    assert framed_by(book, ("flush-kit", "nobody's"), "width") is None
+    assert framed_by(book, ("frame",), "depth") is None

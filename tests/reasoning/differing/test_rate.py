@@ -14,7 +14,7 @@ from tests.reasoning.differing.clashing_world import Pair, reading_pairs, tried_
 
 def ranked(pair: Pair) -> list[str]:
     book = knowledge_base(pair.book)
-    found = explained(book, book.vehicles[making.CAR], making.HOLE, pair.first, pair.second)
+    found = explained(book, book.vehicles[making.CAR], making.HOLE, (pair.first, pair.second))
     return [*dict.fromkeys(one.axis for one in found)]
 
 

@@ -7,14 +7,15 @@ import pytest
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.reasoning.differing.explanation import Explanation
 from tests.reasoning import making
-from tests.reasoning.differing.a_clash import axes, note, why, yes
+from tests.reasoning.differing.a_clash import axes, note, why, why_still, yes
 
 HERE = [{"vehicle": making.CAR, "place": making.HOLE}]
 KIT = making.mount("deep-kit", proud="18 ± 0.5 mm caliper", made_for=HERE)
 
 
-def read(name: str, text: str, **said: Any) -> AnyNote:
-    return making.measured(name, making.reading("depth", text, **said))
+def read(name: str, text: str, mounts: Any = None, **said: Any) -> AnyNote:
+    more = {"mounts": mounts} if mounts else {}
+    return making.measured(name, making.reading("depth", text, **said), **more)
 
 
 def of(found: tuple[Explanation, ...], axis: str) -> Explanation:
@@ -81,3 +82,26 @@ def test_a_list_that_is_the_mirror_image_was_counted_from_the_other_side() -> No
     assert of(why(face, turned), "view").weight < view.weight
     assert "view" not in axes(why(face, counted("b", {1: "ground"}, view="mating face"), plug))
     assert "view" not in axes(why(face, note("s", "seen", plug="white"), plug))
+
+
+def test_where_both_faces_are_known_a_seat_may_have_been_written_for_the_other() -> None:
+    """From the seat of a kit that stands 18 out 150 is 132 from the bare face, unless it was read from there."""
+    bare = read("a", "150 ± 1 mm", tool="depth gauge")
+    mistaken = why_still(read("b", "150 ± 1 mm", datum="kit seat", mounts=["deep-kit"]), bare, KIT)
+    assert of(mistaken, "datum").words == "the face: kit seat in b, sub-dash face in a"
+    too_little = why_still(read("b", "130 ± 1 mm", datum="kit seat", mounts=["deep-kit"]), bare, KIT)
+    assert "datum" not in axes(too_little)
+    wrong_way = why_still(read("b", "190 ± 1 mm", datum="kit seat", mounts=["deep-kit"]), bare, KIT)
+    assert "datum" not in axes(wrong_way)
+    strange = why_still(read("b", "130 ± 1 mm", datum="kit seat", mounts=["something"]), bare, KIT)
+    assert "datum" not in axes(strange)
+    assert "datum" not in axes(why_still(read("c", "190 ± 1 mm"), bare))
+
+
+def test_a_tool_whose_give_was_counted_is_trusted() -> None:
+    tape, gauge = read("a", "150 ± 1 mm", tool="tape"), read("b", "156 ± 1 mm", tool="depth gauge")
+    assert of(why_still(tape, gauge), "tool").weight < of(why(tape, gauge), "tool").weight
+    assert "tool" not in axes(
+        why_still(read("a", "150 ± 1 mm", tool="caliper"), read("b", "156 ± 1 mm", tool="caliper"))
+    )
+    assert of(why_still(yes(), read("m", "150 ± 2 mm", tool="tape")), "tool").words == "the tool: m was read with tape"

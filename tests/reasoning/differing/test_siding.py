@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from bezelbook.reasoning.differing.siding import Sided, claims, contradict, sided, weight
+from bezelbook.reasoning.differing.siding import Sided, camps, claims, contradict, oddness, sided, weight
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import DEEP, SHALLOW, no, note, yes
 
@@ -39,3 +39,14 @@ def test_a_rule_of_succession_weighs_what_the_others_bear_out() -> None:
     assert weight((one,), lambda n: said.get(n.id), "late", "early") == Fraction(2, 3)
     assert weight((one,), lambda n: said.get(n.id), "early", "late") == Fraction(1, 4)
     assert weight((one,), lambda _: None, "early", "late") == Fraction(1, 2)
+
+
+def test_the_odd_one_is_the_one_that_the_others_contradict_and_two_camps_have_somebody_in_each() -> None:
+    """Three against the first alone: (1 + 3) / (2 + 3), twice over; nobody against the second."""
+    against = [Sided(note(name, "seen", plug="grey"), (True, False)) for name in "abc"]
+    assert oddness((), 0) == 1
+    assert oddness(against, 0) == Fraction(8, 5)
+    assert oddness(against, 1) == Fraction(2, 5)
+    assert camps(()) == 1
+    assert camps(against) == Fraction(1, 4)
+    assert camps([*against, Sided(note("d", "seen", plug="grey"), (False, True))]) == Fraction(1, 2)

@@ -19,8 +19,14 @@ def test_shares_are_counted_with_one_more_of_each() -> None:
 
 def test_what_is_said_is_certain() -> None:
     usual = {"aside": Fraction(3, 5), "behind": Fraction(2, 5)}
-    assert chance(making.tried(loom=None), loom, usual) == usual
-    assert chance(making.tried(loom="behind"), loom, usual) == {"aside": 0, "behind": 1}
+    assert chance(None, usual, Fraction(1, 2)) == usual
+    assert chance("behind", usual, Fraction(0)) == {"aside": 0, "behind": 1}
+
+
+def test_a_doubt_is_shared_among_the_others_as_usual() -> None:
+    usual = {"a": Fraction(1, 2), "b": Fraction(1, 3), "c": Fraction(1, 6)}
+    assert chance("a", usual, Fraction(1, 4)) == {"a": Fraction(3, 4), "b": Fraction(1, 6), "c": Fraction(1, 12)}
+    assert chance("a", {"a": Fraction(1)}, Fraction(1, 4)) == {"a": 1}
 
 
 def test_a_blank_is_unlike_whoever_always_says() -> None:

@@ -4,7 +4,7 @@ from random import Random
 
 from tests.simulator.box_world import Shop
 from tests.simulator.doors.world import Ring, Speaker
-from tests.simulator.draw_parts import size_words
+from tests.simulator.draw_parts import in_a_note, size_words
 from tests.simulator.saying import in_mm, measured_on_the_bench, read_off
 
 FIELD = {
@@ -49,7 +49,7 @@ def typed_sizes(dice: Random, shop: Shop, speaker: Speaker) -> dict[str, object]
             continue
         if size.startswith("basket") or dice.random() < 0.85:
             true = speaker.sizes[size]
-            careful = size_words(dice, true, shop.tools["bench_caliper"], printed=0.05)
+            careful = in_a_note(size_words(dice, true, shop.tools["bench_caliper"], printed=0.05))
             said[FIELD[size]] = careful if dice.random() < 0.8 else read_off(dice, true, shop.tools["none"])
     return said
 

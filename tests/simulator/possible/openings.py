@@ -106,6 +106,8 @@ class OpeningNotes:
                 yield (*settled, *by, *(spare for _, _, spare in met))
             else:
                 yield from ((*settled, *by, more_than(Sum({}), spare)) for spare in blamed(content, met))
+                if content.get("reason") == "nose" and any(map(nose_unmeasured, kits)):
+                    yield (*settled, *by)
 
     def _states(
         self, name: str, content: Content, *, fitted: bool, by_how_much: bool
@@ -158,6 +160,11 @@ class OpeningNotes:
     def _deep(self, kits: Sequence[Kit], car: Car, state: tuple[str, str], ninth: str) -> Sum:
         room = number(("room", car, *state, ninth))
         return sum((number(("offset", kit.name)) for kit in kits), room)
+
+
+def nose_unmeasured(kit: Kit) -> bool:
+    """Whether a kit may frame a nose by a size that its record leaves blank, so that nobody can say it did not."""
+    return not all(says_hole(kit, size) for size in FRONT if "nose" in size)
 
 
 def blamed(content: Content, met: Sequence[Left]) -> Iterator[Sum]:

@@ -80,6 +80,24 @@ def test_something_deeper_goes_in_where_something_shallower_did_not(
     assert SEDAN.possible(("sedan", "dash"), [("no", NO | no), ("yes", YES | yes)]) is expected
 
 
+@pytest.mark.parametrize(
+    ("frames", "expected"),
+    [
+        ({}, True),
+        ({"nose_width": "175 mm caliper"}, True),
+        ({"nose_width": "175 mm caliper", "nose_height": "101 mm caliper"}, False),
+    ],
+)
+def test_a_nose_may_have_met_what_nobody_wrote_of_a_kit(frames: Content, *, expected: bool) -> None:
+    """A nose of 170 by 96 in a plain opening: a kit that leaves a size of its frame blank may be too tight there."""
+    holes = {name.replace("_", " "): MM for name in frames}
+    kit = Kit("kit", 0, holes, NINTHS, (), {"name": "kit", "proud": "flush", "presents": frames})
+    says = RECORD | {"body_depth": "110 mm caliper", "nose_width": "170 mm caliper", "nose_height": "96 mm caliper"}
+    world = World(SEDAN.world.shop, (CAR,), (kit,), (Unit("unit", {}, "right", says),))
+    stopped = NO | {"what": "unit", "mounts": ["kit"], "reason": "nose"}
+    assert Written(world, ()).possible(("sedan", "dash"), [("no", stopped)]) is expected
+
+
 def test_readings_apart_by_more_than_their_give_clash() -> None:
     def depth(reads: str, **more: object) -> Content:
         reading = {"of": "depth", "reads": reads, "zones": ["left"], "datum": "sub-dash face"} | more

@@ -1,17 +1,15 @@
 """A clash in the team's words: what cannot be true, the quotes, what may differ, and what it costs."""
 
 from collections.abc import Mapping
-from itertools import combinations
-from typing import get_args
 
 from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.clashes.clash import Clash, Core, Path
 from bezelbook.reasoning.differing.axes import said_on
-from bezelbook.reasoning.differing.proposing import what_differs
+from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.losses import GLASS_HIT, GRILLE_BUZZ, LAST_BIT, SALE_LOST, TOO_DEEP, Loss
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.values.words import Axis
 
 # More quotes than this nobody reads aloud.
 MOST_QUOTES = 6
@@ -23,9 +21,6 @@ LOSSES: Mapping[str, Loss] = {
     "nose width": LAST_BIT,
     "nose height": LAST_BIT,
 }
-# Glass and tabs say nothing of a dash opening, loom and plugs nothing of a place for a speaker.
-OPENING_AXES: tuple[Axis, ...] = tuple(axis for axis in get_args(Axis) if axis not in ("tabs", "glass", "view"))
-SPEAKER_AXES: tuple[Axis, ...] = tuple(axis for axis in get_args(Axis) if axis not in ("loom", "plugs", "view"))
 
 
 def loss_of(clash: Clash) -> Loss:
@@ -51,15 +46,10 @@ def path_of(note: Tried | Measured) -> Path:
     return ("readings",) if isinstance(note, Measured) else ("verdict",)
 
 
-def proposals_of(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> tuple[Proposal, ...]:
+def proposals_of(book: KnowledgeBase, vehicle: str, place: str, core: Core) -> tuple[Proposal, ...]:
     """What would make the notes true, the likeliest first; that one is simply wrong comes last."""
-    return (*tuple(_proposals(vehicle, core, among))[:MOST_PROPOSALS], _one_is_wrong(core))
-
-
-def _proposals(vehicle: Vehicle, core: Core, among: tuple[Axis, ...]) -> dict[Proposal, None]:
-    """What any two of the notes differ in or leave blank, each once."""
-    pairs = combinations(core.notes, 2)
-    return dict.fromkeys(one for first, second in pairs for one in what_differs(vehicle, first, second, among))
+    why = explained(book, book.vehicles[vehicle], place, core.notes, weighed=True)
+    return (*(one.proposal for one in why[:MOST_PROPOSALS]), _one_is_wrong(core))
 
 
 def _one_is_wrong(core: Core) -> Proposal:
@@ -74,9 +64,10 @@ def slip_path(clash: Clash, note: Tried | Measured) -> Path:
 
 
 def blanks_of(
-    vehicle: Vehicle, notes: tuple[Tried | Measured, Tried | Measured], among: tuple[Axis, ...]
+    book: KnowledgeBase, vehicle: Vehicle, place: str, notes: tuple[Tried | Measured, Tried | Measured]
 ) -> tuple[Proposal, ...]:
     """What either of two notes left blank that could make both true, the likeliest first; empty when neither did."""
     said = [said_on(vehicle, note) for note in notes]
     open_axes = {axis for each in said for axis, value in each.items() if value is None}
-    return tuple(one for one in what_differs(vehicle, *notes, among) if one.axis in open_axes)[:MOST_PROPOSALS]
+    why = explained(book, vehicle, place, notes)
+    return tuple(one.proposal for one in why if one.axis in open_axes)[:MOST_PROPOSALS]

@@ -9,8 +9,9 @@ from math import isqrt
 
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.reasoning.differing.case import Case
-from bezelbook.reasoning.differing.clash import SIZE_OF, room_of
 from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.rooms_said import SIZE_OF, room_of
+from bezelbook.reasoning.differing.weights import weighs
 from bezelbook.values.complaint import Wrong
 from bezelbook.values.quantity import Quantity, read_quantity
 from bezelbook.values.shown import show_length
@@ -21,8 +22,8 @@ HOUSE = 2 * MM
 UNITS = (("inches", Fraction(254, 10)), ("centimetres", Fraction(10)))
 # Neighbouring holes are the circle times sin(180°/n) apart; its square is exact for three, four and six holes.
 SPACINGS = ((3, Fraction(3, 4)), (4, Fraction(1, 2)), (6, Fraction(1, 4)))
-CIRCLES = ("bolt circle", "hole spacing")
-AGREES, CLEARS = Fraction(9, 10), Fraction(2, 5)
+CIRCLE = "bolt circle"
+CIRCLES = (CIRCLE, "hole spacing")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,10 +45,12 @@ def slipped(case: Case) -> Iterator[Explanation]:
     first, second = (tuple(figures(note)) for note in case.notes)
     for one, other in product(first, second):
         small, large = sorted((one, other), key=lambda figure: figure.size.base)
+        if case.weighed and case.clash.size not in (small.of, large.of):
+            continue  # what they clash over is something else
         if small.of == large.of and small.size.base > 0:
             yield from _by_factor(small, large)
             yield from _by_name(case, (small, large))
-        if small.of in CIRCLES and large.of in CIRCLES and small.size.base > 0:
+        if small.of == CIRCLE and large.of in CIRCLES and small.size.base > 0:
             yield from _by_spacing(small, large)
     yield from _clears(case)
 
@@ -68,9 +71,9 @@ def figures(note: AnyNote) -> Iterator[Figure]:
 def _by_factor(small: Figure, large: Figure) -> Iterator[Explanation]:
     for unit, factor in UNITS:
         if _agree(small, large, factor):
-            yield Explanation("unit", _meant(small, unit, factor), AGREES)
+            yield Explanation("unit", _meant(small, unit, factor), weighs("arithmetic agrees"))
     if small.of == "hole" and _agree(small, large, Fraction(2)):
-        yield Explanation("unit", _across(small), AGREES)
+        yield Explanation("unit", _across(small), weighs("arithmetic agrees"))
 
 
 def _agree(small: Figure, large: Figure, factor: Fraction) -> bool:
@@ -84,7 +87,7 @@ def _by_spacing(small: Figure, large: Figure) -> Iterator[Explanation]:
         if low * low * squared <= small.size.base**2 <= high * high * squared:
             across = isqrt(int(Fraction(small.size.base**2) / squared))
             words = f"{small.size.typed} is from hole to hole: {show_length(across)} across the circle of {holes}?"
-            yield Explanation("unit", words, Fraction(4, 5))
+            yield Explanation("unit", words, weighs("spacing agrees"))
 
 
 def _by_name(case: Case, pair: tuple[Figure, Figure]) -> Iterator[Explanation]:
@@ -94,7 +97,7 @@ def _by_name(case: Case, pair: tuple[Figure, Figure]) -> Iterator[Explanation]:
         names = [name for name, across in sold.items() if abs(across - figure.size.base) < MM // 2]
         if figure.of == "hole" and names:
             words = f"{figure.size.typed} is {names[0]}, the size it is sold as, and not the hole?"
-            yield Explanation("unit", words, Fraction(3, 5))
+            yield Explanation("unit", words, weighs("a name agrees"))
 
 
 def _sold(case: Case) -> Iterator[tuple[str, int]]:
@@ -118,7 +121,7 @@ def _clears(case: Case) -> Iterator[Explanation]:
         for words, factor in ways:
             meant = factor * figure.size.base
             if needs is not None and isinstance(figure.note, Measured) and needs <= meant <= 2 * needs:
-                yield Explanation("unit", words, CLEARS)
+                yield Explanation("unit", words, weighs("roomy enough"))
 
 
 def _meant(figure: Figure, unit: str, factor: Fraction) -> str:

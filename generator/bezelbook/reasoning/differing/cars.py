@@ -3,24 +3,18 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Tried
+from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Seen, Tried
 from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
 from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.differing.axes import SPLIT_AXES
-from bezelbook.reasoning.differing.case import Case, Said
+from bezelbook.reasoning.differing.case import Asked, Case, Said
 from bezelbook.reasoning.differing.explanation import Explanation
-from bezelbook.reasoning.differing.siding import claims, weight
+from bezelbook.reasoning.differing.siding import camps, claims, weight
+from bezelbook.reasoning.differing.weights import BEYOND_USUAL, CARS_APART, weighs
 from bezelbook.values.words import Axis
 
 REAR = frozenset({"rear door", "rear quarter", "parcel shelf", "load bay side", "wheel well"})
 SOUND = frozenset({"amplifier", "amplifier_is", "amplifier_where", "speakers_counted"})
-# A split that says what it bears on, and does not name this, is hardly ever wrong about it.
-BEARS_ELSEWHERE = Fraction(1, 10)
-# Two sorts of car differ at a place as often as not, and then as often the one way round as the other.
-MATTERS = Fraction(1, 4)
-SELDOM = Fraction(1, 4)
-FAR_APART = 50 * 1_000_000
-BEYOND = Fraction(1, 10)
 SEAT = "look from the seat at both cars for what tells them apart"
 
 
@@ -32,7 +26,7 @@ def other_cars(case: Case) -> Iterator[Explanation]:
     bearing = bearing_axes(case.vehicle, case.place, subject_of(case.notes[0]))
     for name, split in case.vehicle.splits.items():
         axis = SPLIT_AXES.get(split.differs_in or "build", "build")
-        found = _by_split(case, case.vehicle, name, split, axis, _bears(case, axis, named=name in bearing))
+        found = _by_split(case, case.vehicle, name, split, axis, bears=name in bearing)
         if found is not None:
             told |= {axis} if name in bearing else set()
             yield found
@@ -45,6 +39,8 @@ def subject_of(note: AnyNote) -> Subject:
         return "room"
     if isinstance(note, Metered):
         return "circuits"
+    if isinstance(note, Seen) and (note.lies_over or note.pieces):
+        return "trim"
     return "amplifier" if SOUND & claims(note).keys() else "plug"
 
 
@@ -62,27 +58,42 @@ def year_said(note: AnyNote) -> str | None:
     return None if isinstance(note, Bench) or note.year is None else f"model year {note.year}"
 
 
-def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis, bears: Fraction) -> Explanation | None:
+def split_written(name: str) -> Said:
+    """What a note itself says on one split."""
+
+    def written(note: AnyNote) -> str | None:
+        return None if isinstance(note, Bench) else note.splits.get(name)
+
+    return written
+
+
+def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis, *, bears: bool) -> Explanation | None:
+    weighed, said = case.weighed and bears, split_said(vehicle, name)
+
     def explains(first: str, second: str) -> Fraction:
-        built = all(_in_its_years(split, value, note) for value, note in zip((first, second), case.notes, strict=True))
-        matters = bears * _matters(case, split_said(vehicle, name), first, second)
+        pair = zip((first, second), case.notes, strict=True)
+        built = weighed or all(_in_its_years(split, value, note) for value, note in pair)
+        matters = _bears(case, axis, named=bears) * _matters(case, said, first, second)
         return matters if built and first != second else Fraction(0)
 
     words = name.replace("-", " ")
-    return case.unequal(axis, split_said(vehicle, name), tuple(split.values), explains, words)
+    return case.unequal(
+        Asked(axis, said, tuple(split.values), split_written(name), words, weighed, of_cars=True), explains
+    )
 
 
 def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
     """How far a split bears on what the two notes are about; which sound a car has seldom changes its room."""
     if not named:
-        return BEARS_ELSEWHERE
-    return SELDOM if axis == "package" and subject_of(case.notes[0]) == "room" else Fraction(1)
+        return weighs("bears elsewhere")
+    return weighs("sound and room") if axis == "package" and subject_of(case.notes[0]) == "room" else Fraction(1)
 
 
 def _matters(case: Case, said: Said, first: str, second: str) -> Fraction:
-    """How likely two sorts of car differ so: one in four, until the place's other notes bear it out or do not."""
-    within = max(BEYOND, 1 - Fraction(case.wanted, FAR_APART)) if case.clash.size else Fraction(1)
-    return within if weight(case.others, said, first, second) > Fraction(1, 2) else within * MATTERS
+    """How likely two sorts of car differ so, until the place's other notes bear it out or nothing else is left."""
+    within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, CARS_APART)) if case.clash.size else Fraction(1)
+    borne_out = case.weighed or weight(case.others, said, first, second) > Fraction(1, 2)
+    return within if borne_out else within * weighs("splits matter")
 
 
 def _in_its_years(split: Split, value: str, note: AnyNote) -> bool:
@@ -92,36 +103,29 @@ def _in_its_years(split: Split, value: str, note: AnyNote) -> bool:
 
 def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
     """A difference between cars that the book does not know yet; what would have to be looked at goes with it."""
-    years = [year_said(note) for note in case.notes]
-    if "build" not in told:
-        yield Explanation(
-            "build", f"a change in the run that the book has no split for: {_years(case)}; {SEAT}", _run(case)
-        )
     about = claims(case.notes[0]).keys()
     kind = case.vehicle.places[case.place].kind if case.vehicle and case.place in case.vehicle.places else ""
+    if case.weighed or "build" not in told:
+        words = f"a change in the run that the book has no split for: {_years(case)}; {SEAT}"
+        yield Explanation("build", words, weighs("new split") * camps(case.alike) if case.weighed else _run(case))
     if "package" not in told and (SOUND & about or isinstance(case.notes[0], Metered)):
         words = (
             "the package, for which the book has no split: count the speakers of both cars and look for an amplifier"
         )
-        yield Explanation("package", words, Fraction(1, 6))
-    if "body" not in told and kind in REAR:
-        yield Explanation(
-            "body", "the body, for which the book has no split: look at the doors and the roof", _least(years)
-        )
+        yield Explanation("package", words, weighs("new package"))
+    if "body" not in told and kind in REAR and not case.weighed:
+        words = "the body, for which the book has no split: look at the doors and the roof"
+        yield Explanation("body", words, weighs("new body"))
 
 
 def _run(case: Case) -> Fraction:
     """A change between two model years is likelier than within one; other notes here may bear it out."""
     first, second = (year_said(note) for note in case.notes)
     if first is None or second is None:
-        return Fraction(1, 32 if first == second else 16)
+        return weighs("new split, no year" if first == second else "new split, a year unsaid")
     if first == second:
-        return Fraction(1, 20)
-    return Fraction(1, 4) * weight(case.others, year_said, first, second)
-
-
-def _least(years: list[str | None]) -> Fraction:
-    return Fraction(1, 8) if None in years else Fraction(1, 10)
+        return weighs("new split, one year")
+    return weighs("new split, two years") * weight(case.others, year_said, first, second)
 
 
 def _years(case: Case) -> str:

@@ -1,84 +1,53 @@
 """Which of two notes has more room than the other leaves it, in which size, and by how much."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field, replace
+from itertools import product
 
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Tried
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.differing.rooms_said import SIZE_OF_REASON, Said, said_of
 from bezelbook.reasoning.mounting import stack_of
-from bezelbook.reasoning.needs import needs_of_note
-from bezelbook.reasoning.speakers.needs import needs_of_note as speaker_needs_of_note
-from bezelbook.values.span import Span, span_of
 
-# One name for the same room, whether it was read in the car or asked for by what was tried.
-SIZE_OF: Mapping[str, str] = {
-    "depth": "depth",
-    "rear depth to fixed": "depth",
-    "rear depth to glass down": "depth",
-    "rear depth at worst of travel": "depth",
-    "mounting depth": "depth",
-    "front clearance": "front",
-    "front height": "front",
-    "cut-out": "hole",
-    "cut-out long way": "hole",
-    "basket": "hole",
-}
-SIZE_OF_REASON: Mapping[str | None, str] = {
-    None: "depth",
-    "depth": "depth",
-    "plug": "depth",
-    "glass": "depth",
-    "grille": "front",
-    "nose": "nose width",
-    "other": "",
-    "bolt": "",
-    "circuit": "",
-    "load": "",
-}
-Room = Mapping[str, tuple[int | None, int | None]]
+# Which way a mount that stands out changes a size: more behind, less in front.
+GIVEN_BY_MOUNTS = {"depth": 1, "front": -1}
 
 
 @dataclass(frozen=True, slots=True)
 class Clash:
     """Note number `roomier` (0 or 1) wants `by` nanometres more of `size` than the other says there is.
 
-    `roomier` and `by` are None, and `size` is empty, where the two are not about room or agree.
+    `roomier` is None and `size` is empty where the two are not about room or agree. `between` is what they say of it,
+    the roomier one's first; empty where one and the same thing went in and did not.
     """
 
     size: str = ""
     roomier: int | None = None
     by: int = 0
-
-
-def room_of(book: KnowledgeBase, note: AnyNote) -> Room:
-    """The room that a note speaks for as the part met it, by size: at least and at most, in nanometres."""
-    if isinstance(note, Measured):
-        return dict(_read(book, note))
-    if not isinstance(note, Tried) or note.verdict not in ("goes in", "does not"):
-        return {}
-    asked = asked_for(book, note)
-    if note.verdict == "goes in":
-        return {size: (span.low, None) for size, span in asked.items()}
-    stopped = SIZE_OF_REASON.get(note.reason, note.reason or "")
-    return {size: (None, span.high) for size, span in asked.items() if size == stopped}
+    between: tuple[Said, ...] = field(default=(), compare=False)
 
 
 def clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
     """How two notes clash over room; where several sizes do, the one by the most."""
-    notes = (first, second)
-    rooms = [room_of(book, note) for note in notes]
-    found = [*_same_thing(first, second), *_over(rooms[0], rooms[1], 0), *_over(rooms[1], rooms[0], 1)]
-    return max(found, key=lambda one: (one.by, one.size), default=Clash())
+    return _most(clash for clash, _ in _every(book, first, second))
 
 
-def net_clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Clash:
-    """The same with what known mounts give taken off: nothing is left of a clash that they explain."""
-    raw = clash_of(book, first, second)
-    offsets = [offset_said(book, note) for note in (first, second)]
-    if raw.roomier is None or raw.size != "depth" or None in offsets:
-        return raw
-    given = (offsets[raw.roomier] or 0) - (offsets[1 - raw.roomier] or 0)
-    return replace(raw, by=max(0, raw.by - given)) if given <= raw.by else Clash()
+def net_clash_of(book: KnowledgeBase, first: AnyNote, second: AnyNote, *, compared: bool = False) -> Clash:
+    """The same with what known mounts give taken off: nothing is left of a clash that they explain.
+
+    With `compared` only readings that can be compared count.
+    """
+    every = [(clash, given or 0) for clash, given in _every(book, first, second)]
+    return _most(
+        replace(clash, by=clash.by - given)
+        for clash, given in every
+        if not compared or all(said.compared for said in clash.between)
+    )
+
+
+def _most(clashes: Iterable[Clash]) -> Clash:
+    wanting = (clash for clash in clashes if clash.by >= 0)
+    return max(wanting, key=lambda one: (one.by, one.size), default=Clash())
 
 
 def offset_said(book: KnowledgeBase, note: AnyNote) -> int | None:
@@ -101,26 +70,31 @@ def _same_thing(first: AnyNote, second: AnyNote) -> Iterator[Clash]:
             yield from [Clash(size, verdicts.index("goes in"), 0)] if size else []
 
 
-def _over(wants: Room, leaves: Room, roomier: int) -> Iterator[Clash]:
-    for size, (least, _) in wants.items():
-        most = leaves.get(size, (None, None))[1]
-        if least is not None and most is not None and least >= most:
-            yield Clash(size, roomier, least - most)
+def _every(book: KnowledgeBase, first: AnyNote, second: AnyNote) -> Iterator[tuple[Clash, int | None]]:
+    """Each size and spot over which they clash, with how much more room the mounts of the one give; None if unknown."""
+    notes = (first, second)
+    for same in _same_thing(first, second):
+        yes, no = (notes[same.roomier or 0], notes[1 - (same.roomier or 0)])
+        yield same, _given(same.size, offset_said(book, yes), offset_said(book, no))
+    said = [tuple(said_of(book, note)) for note in notes]
+    for roomier in (0, 1):
+        for wants, leaves in product(said[roomier], said[1 - roomier]):
+            by = _short(wants, leaves)
+            if by is not None:
+                out = offset_said(book, notes[roomier]) if wants.held else 0
+                less = offset_said(book, notes[1 - roomier]) if leaves.held else 0
+                yield Clash(wants.size, roomier, by, (wants, leaves)), _given(wants.size, out, less)
 
 
-def _read(book: KnowledgeBase, note: Measured) -> Iterator[tuple[str, tuple[int | None, int | None]]]:
-    """What was read; of several ninths the shallowest, because that is what stops a thing."""
-    readings = sorted(note.readings, key=lambda one: -one.reads.base)
-    for reading in readings:
-        tool = (reading.tool or "none").replace(" ", "_")
-        house = book.shop.tools.none if tool == "eye" else getattr(book.shop.tools, tool)
-        span = span_of(reading.reads, house.base)
-        yield SIZE_OF.get(reading.of, reading.of), (span.low, span.high)
+def _short(wants: Said, leaves: Said) -> int | None:
+    """How much is wanting where the one has at least so much everywhere that the other has less of at some spot.
+
+    Negative where there is more than enough.
+    """
+    if wants.least is None or leaves.most is None or wants.size != leaves.size or not leaves.spots <= wants.spots:
+        return None
+    return wants.least - leaves.most
 
 
-def asked_for(book: KnowledgeBase, note: Tried) -> Mapping[str, Span]:
-    """What was asked for by whatever was tried."""
-    if book.named("speaker", note.what) or (note.sizes is not None and note.sizes.mounting_depth is not None):
-        speaker = speaker_needs_of_note(book, note)
-        return {SIZE_OF[need]: span for need, span in speaker.spans.items() if need in SIZE_OF}
-    return {need: span for need, span in needs_of_note(book, note).spans.items() if need != "plug"}
+def _given(size: str, out: int | None, less: int | None) -> int | None:
+    return None if out is None or less is None else GIVEN_BY_MOUNTS.get(size, 0) * (out - less)

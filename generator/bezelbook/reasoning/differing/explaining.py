@@ -1,7 +1,7 @@
 """Everything that would make two notes both true, the likeliest first, each with what speaks for it."""
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
+from itertools import combinations
 
 from bezelbook.kinds.note.record import AnyNote, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
@@ -13,6 +13,7 @@ from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.held_out import held_out
 from bezelbook.reasoning.differing.read_how import read_how
 from bezelbook.reasoning.differing.roomier import moved
+from bezelbook.reasoning.differing.weights import weighs
 from bezelbook.values.listed import listed
 from bezelbook.values.words import AXES, STRONG, Axis
 
@@ -21,17 +22,25 @@ def explained(
     book: KnowledgeBase,
     vehicle: Vehicle | None,
     place: str,
-    first: AnyNote,
-    second: AnyNote,
+    notes: Sequence[AnyNote],
     among: Sequence[Axis] = AXES,
+    *,
+    weighed: bool = False,
 ) -> tuple[Explanation, ...]:
-    """What would make both notes true, weighed by the book itself, the likeliest first.
+    """What would make all of some notes true, weighed by the book itself, the likeliest first.
 
-    An axis drops out where both say the same on it, and where the difference would move the answer the wrong way.
-    The weights are exact; equal ones keep the order of the closed list of axes. Empty when nothing explains it.
+    `weighed` says that they cannot all be true however a blank is read, so that a blank alone explains nothing. An axis
+    drops out where both of two notes say the same on it, and where the difference would move the answer the wrong way.
+    The weights are exact; equal ones keep the order of the closed list of axes. Of more than two notes each pair is
+    weighed, and of one axis the likeliest is kept. Empty when nothing explains it.
     """
-    case = case_of(book, vehicle, place, first, second)
-    found = {one.words: one for one in _everything(case) if one.axis in among and one.weight > 0}
+    pairs = list(combinations(notes, 2))
+    found: dict[object, Explanation] = {}
+    for pair in pairs:
+        for one in _everything(case_of(book, vehicle, place, pair, weighed=weighed)):
+            kept = one.words if len(pairs) == 1 else (one.axis, one.words.partition(":")[0])
+            if one.axis in among and one.weight > (found[kept].weight if kept in found else 0):
+                found[kept] = one
     return tuple(sorted(found.values(), key=lambda one: (-one.weight, AXES.index(one.axis), one.words)))
 
 
@@ -57,7 +66,7 @@ def _side(case: Case) -> Iterator[Explanation]:
     other = {"left": "right", "right": "left"}.get(place.side, "")
     spoken = [word for word in ("driver", "passenger", other) if word and word in words.split()]
     more = f"{spoken[0]} is spoken of" if spoken else "was one of them seen on the other side?"
-    yield Explanation("side", f"the side: {more}", Fraction(1, 2) if spoken else Fraction(1, 10))
+    yield Explanation("side", f"the side: {more}", weighs("other side spoken of" if spoken else "the other side"))
 
 
 def _how_sure(case: Case) -> Iterator[Explanation]:
@@ -65,4 +74,4 @@ def _how_sure(case: Case) -> Iterator[Explanation]:
         f"{note.id} was only {note.sure}" for note in case.notes if isinstance(note, Tried) and note.sure not in STRONG
     ]
     if weak:
-        yield Explanation("how sure", f"how sure: {listed(weak)}", Fraction(len(weak), 4))
+        yield Explanation("how sure", f"how sure: {listed(weak)}", len(weak) * weighs("a weak note"))

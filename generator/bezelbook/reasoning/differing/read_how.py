@@ -1,24 +1,23 @@
 """Whether two readings differ by the face, the tool or the side from which they were taken."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from bezelbook.kinds.connector.record import Connector
 from bezelbook.kinds.note.record import AnyNote, Measured, Metered
 from bezelbook.reasoning.differing.axes import said_on
 from bezelbook.reasoning.differing.case import Case
+from bezelbook.reasoning.differing.clash import offset_said
 from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.weights import FACES_APART, ROUGH, weighs
 from bezelbook.reasoning.differing.worded import worded
 from bezelbook.reasoning.mounting import stack_of
 from bezelbook.values.words import Axis
 
-MM = 1_000_000
-# How far faces lie apart in a dash or a door at most, and how far a tool may be out: common practice, no source.
-FACES_APART = 45 * MM
-ROUGH = {"eye": 20 * MM, "tape": 6 * MM, "wire": 8 * MM, None: 8 * MM}
 # What is offered up sits against these.
 WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
-NEAR = 2 * MM
+# A difference is a kit's depth when it is within this of it, in nanometres.
+NEAR = 2_000_000
 
 
 def read_how(case: Case) -> Iterator[Explanation]:
@@ -42,14 +41,37 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     """Another face: likely where two faces are named, or one is blank and a kit just so deep."""
     faces = [said("datum", note) for note in readings]
     alike = len(set(faces)) == 1 and (len(faces) > 1 or faces[0] in WHERE_THINGS_SIT)
-    if alike and None not in faces:
+    if case.weighed or (alike and None not in faces):
+        yield from _face_mistaken(case)
         return
     kit = _just_so_deep(case)
-    likely = Fraction(4, 5) if None not in faces else Fraction(1, 2)
-    likely = Fraction(9, 10) if kit else likely if case.clash.by <= FACES_APART else likely / 8
+    likely = weighs("two faces" if None not in faces else "a face unsaid")
+    likely *= Fraction(1) if case.clash.by <= FACES_APART else weighs("beyond two faces")
+    likely = weighs("a kit's depth") if kit else likely
     more = f"the difference is just what {kit} is deep" if kit else ""
     words = _worded("datum", "face", case, readings, more)
     yield Explanation("datum", words, likely, (more,) if more else ())
+
+
+def _face_mistaken(case: Case) -> Iterator[Explanation]:
+    """What is compared at all was read from faces that are known: a seat may have been written for the bare face.
+
+    Or the other way round; only where what the mounts hold out is enough.
+    """
+    faces = [one.datum for one in case.clash.between]
+    if case.weighed and len(set(faces)) > 1 and None not in faces and any(_enough_between(case)):
+        first, second = faces if case.clash.roomier == 0 else faces[::-1]
+        words = f"the face: {first} in {case.notes[0].id}, {second} in {case.notes[1].id}"
+        yield Explanation("datum", words, weighs("said wrongly"))
+
+
+def _enough_between(case: Case) -> Iterator[bool]:
+    """Of each of the two whether there is room enough once the mounts are left out of it, or counted in."""
+    order = case.notes if case.clash.roomier == 0 else case.notes[::-1]
+    for said, note, way in zip(case.clash.between, order, (1, -1), strict=True):
+        out = offset_said(case.book, note)
+        more = 0 if out is None else (-out if said.held else out)
+        yield way * more >= max(case.wanted, 1)
 
 
 def _just_so_deep(case: Case) -> str:
@@ -71,11 +93,14 @@ def _just_so_deep(case: Case) -> str:
 
 
 def _tool(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
-    tools = [said("tool", note) for note in readings]
+    tools: Sequence[str | None] = [said("tool", note) for note in readings]
+    if case.weighed and len(case.clash.between) == len(case.notes):
+        tools = [one.tool for one in case.clash.between][-len(readings) :]
     rough = max(ROUGH.get(tool, 0) for tool in tools)
     alike = len(tools) > 1 and len(set(tools)) == 1 and tools[0] not in (None, "eye")
     if rough and not alike:
-        likely = Fraction(2, 5) if case.clash.by <= rough else Fraction(1, 20)
+        likely = weighs("a rough tool" if case.clash.by <= rough else "beyond a tool")
+        likely *= weighs("a tool trusted") if case.weighed else 1
         yield Explanation("tool", _worded("tool", "tool", case, readings), likely)
 
 
@@ -83,7 +108,7 @@ def _view(case: Case, metered: list[Metered]) -> Iterator[Explanation]:
     views = [said("view", note) for note in case.notes]
     if None in views or views[0] != views[1]:
         mirrored = _mirror_images(case, *metered)
-        likely = Fraction(9, 10) if mirrored else Fraction(1, 3)
+        likely = weighs("mirror image" if mirrored else "a view unsaid")
         more = "the one list is the mirror image of the other" if mirrored else ""
         yield Explanation("view", worded("view", case.notes, lambda note: said("view", note), more), likely)
 

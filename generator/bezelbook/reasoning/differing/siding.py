@@ -58,3 +58,15 @@ def weight(others: Sequence[Sided], said: Said, value: str, other_value: str) ->
             agree += not contradicted
             against += contradicted
     return Fraction(1 + agree, 2 + agree + 2 * against)
+
+
+def oddness(others: Sequence[Sided], which: int) -> Fraction:
+    """How far the other notes contradict the one of two and not the other: 1 as they are, up to 2, down to 0."""
+    apart = [sum(one.against[at] for one in others) for at in (0, 1)]
+    return Fraction(2 * (1 + apart[which]), 2 + sum(apart))
+
+
+def camps(others: Sequence[Sided]) -> Fraction:
+    """How far they side with both alike, as with two sorts of car: 1 where they do, less where all are for one."""
+    apart = [sum(one.against[at] for one in others) for at in (0, 1)]
+    return Fraction(1 + min(apart), 1 + max(apart))

@@ -18,10 +18,17 @@ def shares(notes: Sequence[AnyNote], said: Said, values: Sequence[str]) -> Mappi
     return {value: Fraction(counted[value] + 1, total) for value in values}
 
 
-def chance(note: AnyNote, said: Said, usual: Mapping[str, Fraction]) -> Mapping[str, Fraction]:
-    """How likely each value is for one note: certain where it says, else as usual."""
-    has = said(note)
-    return usual if has is None else {value: Fraction(value == has) for value in (*usual, has)}
+def chance(has: str | None, usual: Mapping[str, Fraction], doubt: Fraction) -> Mapping[str, Fraction]:
+    """How likely each value is for a note that has one: that one, but for the doubt; a blank is as usual.
+
+    The doubt is shared among the others as usual.
+    """
+    if has is None:
+        return usual
+    others = {value: share for value, share in usual.items() if value != has}
+    rest = sum(others.values())
+    kept = 1 - doubt if others else Fraction(1)
+    return {value: doubt * share / rest for value, share in others.items()} | {has: kept}
 
 
 def unlike_its_author(notes: Sequence[AnyNote], note: AnyNote, said: Said) -> bool:

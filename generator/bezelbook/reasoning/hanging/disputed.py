@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.differing.clash import room_of
+from bezelbook.reasoning.differing.rooms_said import room_of
 from bezelbook.reasoning.hanging.things import Things
 from bezelbook.values.span import Span
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from bezelbook.kinds.asked.record import Asked
 from bezelbook.kinds.note.record import Tried
 from bezelbook.knowledge_base import KnowledgeBase, folded
-from bezelbook.reasoning.differing.clash import SIZE_OF, asked_for
+from bezelbook.reasoning.differing.rooms_said import SIZE_OF, asked_for
 from bezelbook.reasoning.needs import needs_of_unit
 from bezelbook.reasoning.speakers.needs import needs_of_speaker
 from bezelbook.values.span import Span

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.ladder import Rung, leave_it_open, reversed_pairs
-from bezelbook.reasoning.clashes.telling import OPENING_AXES, blanks_of
+from bezelbook.reasoning.clashes.telling import blanks_of
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
@@ -14,7 +14,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
     """One finding for a place: the first pair that can only both be true by something nobody wrote down."""
     car = scope.book.vehicles[scope.vehicle]
     for yes, no in reversed_pairs(scope.book, car, scope.place):
-        blanks = (*_strange(yes), *_strange(no), *blanks_of(car, (yes.note, no.note), OPENING_AXES))
+        blanks = (*_strange(yes), *_strange(no), *blanks_of(scope.book, car, scope.place, (yes.note, no.note)))
         if blanks and leave_it_open(scope.book, car, scope.place, yes, no):
             yield _finding(scope, yes, no, blanks)
             return

@@ -41,7 +41,7 @@ def _finding(scope: PlaceScope, pairs: list[Pair], key: str) -> Finding:
     yes, no = pairs[0]
     both_strong = yes.note.sure in STRONG and no.note.sure in STRONG
     vehicle = scope.book.vehicles[scope.vehicle]
-    why = explained(scope.book, vehicle, scope.place, yes.note, no.note)[: MOST - 1]
+    why = explained(scope.book, vehicle, scope.place, (yes.note, no.note), weighed=both_strong)[: MOST - 1]
     wrong = Proposal("one is wrong", "one of the two is wrong: offer the deeper one up again")
     proposals = (*(one.proposal for one in why), wrong)
     return Finding(

@@ -5,9 +5,8 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.at_place import clashes_at
 from bezelbook.reasoning.clashes.clash import Clash
-from bezelbook.reasoning.clashes.telling import OPENING_AXES, SPEAKER_AXES, loss_of, path_of, proposals_of, quoted
+from bezelbook.reasoning.clashes.telling import loss_of, path_of, proposals_of, quoted
 from bezelbook.reasoning.quote import quote
-from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
 
 ANSWERS = ("the mount", "the build", "tabs, loom or plugs", "what was cut", "one of them is wrong", "go and look")
 
@@ -20,10 +19,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
 
 
 def _finding(scope: PlaceScope, clash: Clash) -> Finding:
-    car = scope.book.vehicles[scope.vehicle]
-    place = car.places.get(scope.place)
-    axes = SPEAKER_AXES if place is not None and place.kind in SPEAKER_PLACES else OPENING_AXES
-    proposals = proposals_of(car, clash.first, axes)
+    proposals = proposals_of(scope.book, scope.vehicle, scope.place, clash.first)
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",

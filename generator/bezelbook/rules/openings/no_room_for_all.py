@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.openings import opening_clashes
-from bezelbook.reasoning.clashes.telling import OPENING_AXES, loss_of, path_of, proposals_of, quoted, says_of
+from bezelbook.reasoning.clashes.telling import loss_of, path_of, proposals_of, quoted, says_of
 from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
 
@@ -22,7 +22,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
 
 
 def _finding(scope: PlaceScope, clash: Clash) -> Finding:
-    proposals = proposals_of(scope.book.vehicles[scope.vehicle], clash.first, OPENING_AXES)
+    proposals = proposals_of(scope.book, scope.vehicle, scope.place, clash.first)
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",

@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.bolt_circles import Apart, circles_apart
 from bezelbook.reasoning.clashes.clash import state_of
-from bezelbook.reasoning.clashes.telling import SPEAKER_AXES
-from bezelbook.reasoning.differing.proposing import what_differs
+from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
 
+# More proposals or quotes than this nobody reads aloud.
+MOST = 5
 MOST_QUOTES = 6
 
 
@@ -28,7 +29,9 @@ def _finding(scope: PlaceScope, state: str, found: list[Apart]) -> Finding:
     one, other = found[0].first, found[0].other
     circles = {circle.note.id: circle for apart in found for circle in (apart.first, apart.other)}
     wrong = Proposal("one is wrong", "one of them is wrong: measure it again")
-    proposals = (*what_differs(scope.book.vehicles[scope.vehicle], one.note, other.note, SPEAKER_AXES)[:4], wrong)
+    vehicle = scope.book.vehicles[scope.vehicle]
+    why = explained(scope.book, vehicle, scope.place, (one.note, other.note), weighed=True)[: MOST - 1]
+    proposals = (*(one.proposal for one in why), wrong)
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{state}/bolt circle",

@@ -6,7 +6,7 @@ from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import bearing_axes, builds
-from bezelbook.reasoning.differing.proposing import what_differs
+from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.losses import TRIM_BROKEN
 from bezelbook.reasoning.order.accounts import Account, accounts_of
 from bezelbook.reasoning.order.graph import befores, circles
@@ -15,7 +15,9 @@ from bezelbook.reasoning.order.step import name_of
 from bezelbook.reasoning.proposal import Proposal
 from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
+from bezelbook.values.words import Axis
 
+SORTS_OF_CAR: tuple[Axis, ...] = ("build", "body", "package", "display", "hand")
 PICTURE = Proposal("one is wrong", "one of them looked at it the wrong way round: take a picture on the next car")
 
 
@@ -45,7 +47,8 @@ def _around(circle: tuple[str, ...], every: tuple[Before, ...]) -> list[Before]:
 def _finding(book: KnowledgeBase, vehicle: Vehicle, circle: tuple[str, ...], around: list[Before]) -> Finding:
     notes = [book.notes[note] for note in dict.fromkeys(one.notes[0] for one in around)]
     pieces = [name_of(vehicle, piece) for piece in circle]
-    differing = what_differs(vehicle, notes[0], notes[-1], ("build", "body", "package", "display", "hand"))
+    place = notes[0].place  # type: ignore[union-attr]
+    differing = [one.proposal for one in explained(book, vehicle, place, (notes[0], notes[-1]), SORTS_OF_CAR)]
     return Finding(
         rule=RULE.name,
         key="/".join((RULE.name, vehicle.id, "-and-".join(sorted(circle)))),
@@ -58,7 +61,7 @@ def _finding(book: KnowledgeBase, vehicle: Vehicle, circle: tuple[str, ...], aro
         question="Which lies over which?",
         answers=(*pieces, "neither", "next car"),
         vehicle=vehicle.id,
-        place=notes[0].place,  # type: ignore[union-attr]
+        place=place,
     )
 
 
