@@ -41,9 +41,10 @@ def test_what_is_crowded_has_a_line_of_its_own() -> None:
 
 def test_the_shops_own_unit_comes_first() -> None:
     inches = making.shop(units_first="in")
-    assert told(making.book(inches, floater(), ruled(control(near="25 ± 1 mm", far="45 ± 1 mm")))) == (
+    [one] = told(making.book(inches, floater(), ruled(control(near="25 ± 1 mm", far="45 ± 1 mm"))))
+    assert one == (
         "screen: usable if the middle of the screen is set no higher than 0.14 in (3.5 mm) above the middle of the "
-        "opening",
+        "opening"
     )
     crowded = making.book(inches, floater(), ruled(control(near="5 ± 1 mm", far="25 ± 1 mm")))
     assert told(crowded)[1] == (

@@ -126,9 +126,9 @@ def test_what_is_free_however_it_is_set_is_not_asked_for_its_blanks() -> None:
 
 def test_it_says_of_which_build_it_speaks() -> None:
     car = making.vehicle(splits={"build": making.split("early", "late")})
-    late = {"splits": {"build": "late"}}
-    assert over(car, floater(), ruled(control(), **late), build=1).build == (("build", "late"),)
-    unmeasured = over(car, floater(width="240 mm printed"), ruled(control(), **late), build=1)
+    note = ruled(control(), splits={"build": "late"})
+    assert over(car, floater(), note, build=1).build == (("build", "late"),)
+    unmeasured = over(car, floater(width="240 mm printed"), note, build=1)
     assert unmeasured.build == (("build", "late"),)
     assert unmeasured.missing[0].changes == "what it covers"
 

@@ -45,8 +45,10 @@ def test_what_any_speaker_would_ask_is_looked_for_whatever_mount_it_has() -> Non
     assert lines == [
         NOTHING,
         "not known: the hole was never measured (look: caliper across it, 2 min)",
-        "not known: the depth to the glass was never measured on this side "
-        "(look: depth gauge or putty with the glass all the way down, 5 min)",
+        (
+            "not known: the depth to the glass was never measured on this side "
+            "(look: depth gauge or putty with the glass all the way down, 5 min)"
+        ),
         "not known: the room in front was never measured (look: putty under the lining, 5 min)",
     ]
 
