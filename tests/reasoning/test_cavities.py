@@ -79,7 +79,9 @@ def test_a_single_row_or_column_is_full(content: dict[str, Any], picture: tuple[
         {"rows": 1},
         {"rows": 0, "columns": 3},
         {"rows": 99, "columns": 99},
+        {"rows": 20, "columns": 21},
     ],
 )
 def test_without_its_rows_and_columns_there_is_no_face(content: dict[str, Any]) -> None:
     assert cavities_of(connector(numbering=COUNTED, **content)) is None
+    assert cavities_of(connector(numbering=COUNTED, rows=20, columns=20)) is not None, "that is the largest"

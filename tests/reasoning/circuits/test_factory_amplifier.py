@@ -3,7 +3,7 @@ from typing import Any
 
 from bezelbook.reasoning.circuits.factory_amplifier import FactoryAmplifier, amplifier_look, factory_amplifier
 from bezelbook.reasoning.unknowns import Missing
-from tests.reasoning.circuits.a_car import DOOR, car, seen, vehicle
+from tests.reasoning.circuits.a_car import DASH, DOOR, car, seen, vehicle
 
 UPGRADED = {"audio": "base"}
 
@@ -54,6 +54,10 @@ def test_the_package_is_told_from_the_seat_where_there_is_one() -> None:
     look = amplifier_look(car(vehicle(splits={"audio": only_door}), audio="base"))
     assert look is not None
     assert look.look == "look under the seats and behind the linings, 5 min", "that bears on the door alone"
+    at_dash = only_door | {"bears_on": {"places": [DASH]}}
+    look = amplifier_look(car(vehicle(splits={"audio": at_dash}), audio="few"))
+    assert look is not None
+    assert look.look == "look under the seats and behind the linings, 5 min; from the seat: few: Three grilles"
     build = {"build": {"values": {"late": {}}, "bears_on": {"subjects": ["plug"]}}}
     look = amplifier_look(car(vehicle(splits=build), audio="base"))
     assert look is not None

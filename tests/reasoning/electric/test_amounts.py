@@ -45,3 +45,4 @@ def test_what_may_be_nothing_is_not_used_in_a_sum(typed: str) -> None:
 def test_a_blank_is_not_used_in_a_sum() -> None:
     assert above_zero(None) is None
     assert above_zero(read_quantity("2 ohm", "resistance")) == span(2)
+    assert above_zero(read_quantity("0.5 ohm", "resistance")) == span("0.5")

@@ -44,6 +44,8 @@ def test_its_size_is_said_both_ways() -> None:
     assert conductor("4 AWG").words == "4 AWG, 21.15 mm²"
     assert conductor("21 mm2").words == "21 mm², at least 5 AWG"
     assert conductor("0.001 mm2").words == "0.001 mm²"
+    # From memory: number 27 has 0.102 mm², number 26 has 0.129 mm².
+    assert conductor("0.1236 mm2").words == "0.124 mm², at least 27 AWG"
     assert conductor("0.001 mm2").gauge is None
 
 

@@ -67,6 +67,12 @@ def test_a_single_line_that_says_no_number_is_for_all_channels() -> None:
     assert drawn.watts == 200
 
 
+def test_a_line_that_says_its_own_number_is_for_those_channels() -> None:
+    drawn = draw(amplifier({"watts": "100 W", "load": "2 ohm", "channels": 2}, channels=4))
+    assert drawn is not None
+    assert drawn.watts == 200
+
+
 def test_nobody_knows_how_many_channels_is_said() -> None:
     drawn = draw(amplifier({"watts": "50 W", "load": "4 ohm"}, amplifier_class="switching"))
     assert drawn is not None

@@ -153,6 +153,8 @@ def test_a_meters_reading_is_quoted_and_decides_nothing() -> None:
     [one] = channels(seen("a", "door", {"dc_resistance": "3.6 ohm", "together_with": []}))
     assert one.sees.least is None
     assert one.about == span(4, "4.5")
+    [two] = channels(seen("a", "door", {"dc_resistance": "3.6 ohm", "together_with": ["mirror"]}))
+    assert two.about is None, "of two places nobody knows of which it is"
     [read] = channels(seen("a", "door", {"dc_resistance": "3.6 ohm", "impedance": "4 ohm", "together_with": []}))
     assert read.about is None
     [open_] = channels(seen("a", "door", {"dc_resistance": "open", "together_with": []}))

@@ -19,6 +19,7 @@ def test_it_says_for_what_it_holds() -> None:
     found = answered(splits=LATE, year=3, jobs=("keep it and amplify", "add a sub"))
     assert found["for"] == "Small van, late, year 3: keep the radio, amplify the fronts or keep the radio, add a sub"
     assert (found["vehicle"], found["splits"]) == (CAR, LATE)
+    assert answered()["for"] == "Small van: replace the radio"
     assert [one["job"] for one in found["answers"]] == ["keep it and amplify", "add a sub"]
 
 
@@ -64,8 +65,9 @@ def test_the_radio_and_the_amplifier_that_were_named_are_the_ones_that_are_answe
 def test_every_job_has_its_answer() -> None:
     [aerial] = answered(jobs=("aerial",))["answers"]
     assert (aerial["job"], aerial["words"]) == ("aerial", "nobody has looked which plug the aerial has")
-    [lead] = answered(jobs=("speaker lead",))["answers"]
-    assert (lead["job"], lead["place"]) == ("speaker lead", DOOR)
+    [lead] = answered(seen("one", place=DOOR, splits={}), jobs=("speaker lead",))["answers"]
+    words = "no speaker lead in the book fits it"
+    assert (lead["job"], lead["place"], lead["words"]) == ("speaker lead", DOOR, words)
     [one] = answered(jobs=("two-piece radio",))["answers"]
     assert (one["verdict"], one["words"]) == ("nothing mates", NO_PAIR)
 

@@ -52,3 +52,20 @@ def test_what_is_not_in_the_book_is_said(content: dict[str, Any], words: str) ->
     with pytest.raises(Wrong) as found:
         read(**content)
     assert words in found.value.what
+
+
+@pytest.mark.parametrize(
+    ("content", "mend"),
+    [
+        ({"job": "aerials"}, 'Did you mean "aerial"?'),
+        ({"job": "radio", "place": DOOR}, "Leave the place out, or name the one where it is done"),
+        ({"job": "radio", "place": "dash-center"}, 'Did you mean "dash-centre"?'),
+        ({"job": "radio", "unit": "radios"}, 'Did you mean "radio"?'),
+        ({"job": "amplify", "amplifier": "gone"}, "There is none to name yet"),
+        ({"job": "radio", "units": "radio"}, 'Did you mean "unit"?'),
+    ],
+)
+def test_what_to_write_instead_is_said_with_it(content: dict[str, Any], mend: str) -> None:
+    with pytest.raises(Wrong) as found:
+        read(**content)
+    assert found.value.mend == mend

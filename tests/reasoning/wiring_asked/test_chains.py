@@ -63,6 +63,10 @@ def test_a_job_that_keeps_the_radio_loses_nothing_and_says_what_stands_beside_it
     assert (bare["circuits"], bare["lacks"], bare["beside"]) == ([], [], []), "there is no piece of which to say it"
 
 
+def test_where_no_sister_lends_anything_nothing_stands_beside_it() -> None:
+    assert answered()["beside"] == []
+
+
 def test_what_a_sister_lends_is_told_and_no_more() -> None:
     sister = record("vehicles", "sister", vehicle().model_dump(mode="json", exclude={"id"}, exclude_none=True))
     other = seen("one", vehicle="sister")

@@ -29,6 +29,7 @@ def asked(words: str) -> Any:
         ("aerial lead", ("aerial",)),
         ("speaker lead", ("speaker lead",)),
         ("which harness for the speakers", ("speaker lead",)),
+        ("keep the radio with an amplifier", ("keep it and amplify",)),
         ("amplify the speakers", ("keep it and amplify",)),
         ("speaker leads to a sub", ("add a sub",)),
         ("speaker harness with the radio kept", ("replace the radio",)),
@@ -59,6 +60,7 @@ def test_the_car_is_as_far_known_as_the_words_say() -> None:
         "plain-radio",
     )
     assert asked("front door left speaker lead").places == (DOOR,)
+    assert asked("speaker lead").places == (DOOR,)
     assert asked("plain radio or brick harness").unit is None
 
 

@@ -94,7 +94,7 @@ def _group(start: Look, looks: Iterable[Look]) -> frozenset[str]:
     pairs = [{one.place, *(one.with_it or ())} for one in looks if _agree(one.build, start.build)]
     group = {start.place}
     for _ in pairs:
-        group |= {place for pair in pairs if pair & group for place in pair}
+        group = {place for pair in pairs if pair & group for place in pair}
     return frozenset(group)
 
 
@@ -118,7 +118,7 @@ def _channel(places: tuple[str, ...], build: Build, looks: Sequence[Look]) -> Fa
 
 def _hanging(place: str, looks: Sequence[Look]) -> Hanging:
     loads = _loads(looks)
-    lowest = min(loads, key=lambda load: load.low) if loads else None
+    lowest = min(loads, default=None)
     return Hanging(place, lowest, bool(looks) and high_only([look.speaker.filter for look in looks]))
 
 
