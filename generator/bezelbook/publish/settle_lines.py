@@ -32,7 +32,7 @@ FIELDS: Mapping[Axis, str] = {"mount": "mounts"}
 # At which value of these there is the more room: what went in must have had it, if that is what differs.
 ROOMY: Mapping[Axis, str] = {"loom": "aside", "glass": "up", "tabs": "out", "plugs": "off"}
 # Of these a note must have had the one value that the others leave, if that is what differs.
-BUILDS: tuple[Axis, ...] = ("view", "build", "package", "body", "hand", "display")
+BUILDS: tuple[Axis, ...] = ("build", "package", "body", "hand", "display")
 WEAK = ("told", "eyeballed")
 PLAIN = frozenset("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./=")
 
