@@ -9,8 +9,10 @@ from bezelbook.kinds.note.record import AnyNote
 from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Search, Under, exactly, numbers_of
-from bezelbook.reasoning.cells import Cell, HoleCell, PartSize, RoomCell, structure
-from bezelbook.reasoning.claims import NO_EXITS, claim, one_of, reading_span
+from bezelbook.reasoning.cells import Cell, Demand, HoleCell, PartSize, RoomCell, structure
+from bezelbook.reasoning.claims import NO_EXITS, claim, fit, misfit, one_of, reading_span
+from bezelbook.reasoning.needs import Need, needs_of_sizes, needs_of_unit
+from bezelbook.values.quantity import read_quantity
 from bezelbook.values.span import Span
 from bezelbook.values.words import NINTHS, Ninth
 from tests.reasoning.making import book, frame, measured, mount, reading, shop, split, standing, tried, unit, vehicle
@@ -333,6 +335,25 @@ def test_a_thing_whose_size_varies_is_one_number_in_all_its_notes(
     larger, smaller = Rise(cell, size, -proud), Either((Under(cell, size, -proud),))
     assert Search().consistent([*bounds, larger]) == fits
     assert Search().consistent([*bounds, smaller]) != fits
+    assert Search().consistent([*bounds, Either((Under(cell, size, 1 - proud),))])
+
+
+def test_a_size_that_is_another_things_own_is_that_things_number() -> None:
+    """A width typed beside a box replaces its own, and the box's height stays the box's."""
+    of = book(TRUSTED, unit())
+    typed = needs_of_sizes({"width": read_quantity("170 mm", "length")}, None, needs_of_unit(of, of.head_units["box"]))
+    front: tuple[Need, ...] = ("width", "height")
+    wanted = [Demand(need, room(need), 0, None) for need in front]
+    height, varying = PartSize("head_unit:box", "height"), frozenset({"head_unit:box"})
+    assert fit(wanted, typed, varying) == (
+        Rise(room("width"), None, exactly(170_000_000)),
+        Rise(room("height"), height, 0),
+    )
+    (short,) = misfit(wanted, typed, varying)
+    assert short.options == (
+        Under(room("width"), None, exactly(170_000_000)),
+        Under(room("height"), height, 0),
+    )
 
 
 A, B, C = Rise("a", None, 1), Rise("b", None, 1), Rise("c", None, 1)

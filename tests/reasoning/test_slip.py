@@ -27,6 +27,7 @@ def test_a_width_of_18_2_was_centimetres() -> None:
 def test_what_a_slip_may_have_meant_reaches_to_the_usual_limits_and_no_further() -> None:
     assert typed(width="30 mm") == (("width", (("centimetres", 300 * MM),)),)
     assert typed(width="30.1 mm") == (("width", ()),)
+    assert typed(width="1 mm") == (("width", ()),)
 
 
 def test_a_number_that_no_slip_explains_is_still_asked_about() -> None:

@@ -156,6 +156,11 @@ def test_a_reading_that_only_says_how_deep_it_is_at_most_makes_nothing_too_close
     assert bare(measured("deep", reading("depth", "150 ± 3 mm"), cut="one rib"), depth="140 mm") == "nobody has tried"
 
 
+def test_between_a_reading_and_a_no_nobody_measured_so_that_it_is_not_too_close() -> None:
+    refused = tried("no", what="b", sizes={"depth": "160 ± 1 mm"}, plugs="off", cut="one rib", where=["left"], **NO)
+    assert bare(DEEP, refused, depth="155 mm", cut="one rib") == "nobody has tried"
+
+
 def test_a_thing_of_unknown_size_is_not_too_close() -> None:
     assert verdict(unit(body_depth=None), DEEP) == "nobody has tried"
 
