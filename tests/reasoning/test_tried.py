@@ -36,6 +36,9 @@ def test_an_exit_nobody_said_is_tried_out_where_it_matters_twice_and_once_to_a_n
     no = tried("no", verdict="does not", reason="plug", sure="dry-fitted")
     assert list(things(hidden, tried("yes")).exits(None, None)) == [{}]
     assert list(things(hidden, no).exits(None, None)) == [{}]
+    for less in ({"plugs": "off"}, {"mounts": None}):
+        unplugged = tried("no", verdict="does not", reason="depth", sure="dry-fitted", **less)
+        assert list(things(hidden, tried("yes"), unplugged).exits(None, None)) == [{}]
     ways = list(things(hidden, tried("yes"), no).exits(None, None))
     assert len(ways) == 9
     assert {way["head_unit:box"] for way in ways} >= {"centre", "upper-left"}
