@@ -458,6 +458,9 @@ def test_a_need_is_limited_by_a_top_that_nothing_gets_around() -> None:
     alone = before_choices([under_a_spot, Either((top,))])
     assert alone is not None
     assert _limit(alone, asked_about) == 9
+    lifted = before_choices([Rise("spot", "need", 2), Either((top,))])
+    assert lifted is not None
+    assert _limit(lifted, asked_about) == 7
     # Where something else may hold instead of the top, the spot and with it the need may be anything.
     avoidable = before_choices([under_a_spot, Either((top, way_around))])
     assert avoidable is not None

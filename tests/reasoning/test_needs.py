@@ -124,6 +124,7 @@ def test_several_bench_notes_leave_all_that_any_of_them_allows_whatever_they_are
 
 def test_a_bench_note_without_a_plus_minus_was_measured_with_no_tool_named() -> None:
     needs = of_unit(bench("body_depth", "112 mm"), body_depth=None)
+    assert isinstance(needs.spans["depth"].low, int)
     assert (needs.spans["depth"], needs.printed) == (mm(107, 117), {})
 
 

@@ -28,6 +28,7 @@ def test_a_plus_minus_beside_an_odd_size_was_meant_in_the_same_unit() -> None:
     assert note.sizes.depth == Quantity(
         "length", 165_100_000, 2_540_000, "caliper", "6.5 ± 0.1 mm caliper, read as 165.1 mm (6 1/2 in)"
     )
+    assert isinstance(note.sizes.depth.give, int)
 
 
 def test_an_odd_reading_behind_others_leaves_them_as_they_are() -> None:

@@ -193,6 +193,14 @@ def test_where_a_yes_covers_it_no_clearance_is_asked_for() -> None:
     assert with_readings("147.1 mm", fitted) == "open"
 
 
+def test_one_size_may_be_carried_by_readings_and_another_by_a_yes_in_a_meaner_state() -> None:
+    fitted = tried(what="shelf", sizes={"depth": "148 ± 1 mm"}, plugs="off")
+    of = book(HOUSE, measured("m", reading("depth", "150 ± 3 mm")), roomy(), fitted)
+    sizes = {"width": length("178 mm"), "depth": length("147 mm")}
+    asked = resolved(of, sizes=sizes, plugs="off", cut="one rib")
+    assert outlook(place(of).all_notes, asked.needs, asked.settings) == "always"
+
+
 def test_by_how_much_it_went_in_is_a_reading_and_asks_for_the_clearance() -> None:
     fitted = tried(what="shelf", sizes={"depth": "120 ± 1 mm"}, plugs="off", where=["left"], to_spare="27 ± 1 mm")
     assert with_readings("144.1 mm", fitted) == "open"

@@ -28,6 +28,7 @@ def test_what_a_slip_may_have_meant_reaches_to_the_usual_limits_and_no_further()
     assert typed(width="30 mm") == (("width", (("centimetres", 300 * MM),)),)
     assert typed(width="30.1 mm") == (("width", ()),)
     assert typed(width="1 mm") == (("width", ()),)
+    assert typed(height="2.5 mm") == (("height", (("inches", 63_500_000), ("centimetres", 25 * MM))),)
 
 
 def test_a_number_that_no_slip_explains_is_still_asked_about() -> None:

@@ -4,7 +4,7 @@ from bezelbook.kinds.record import Record
 from bezelbook.reasoning.needs import needs_of_unit
 from bezelbook.reasoning.tried import TriedThings
 from bezelbook.values.words import NINTHS
-from tests.reasoning.making import book, measured, place, reading, setting, tried, unit
+from tests.reasoning.making import book, measured, mount, place, reading, setting, tried, unit
 
 
 def things(*records: Record) -> TriedThings:
@@ -24,6 +24,7 @@ def test_every_note_is_about_one_thing_and_a_reading_about_none() -> None:
 def test_a_size_with_a_give_matters_twice_only_where_the_thing_went_in_and_did_not() -> None:
     no = {"verdict": "does not", "reason": "depth", "sure": "dry-fitted"}
     assert things(unit(), tried("yes"), tried("again")).varying == frozenset()
+    assert things(unit(), tried("no", **no)).varying == frozenset()
     assert things(unit(), tried("yes"), tried("no", **no)).varying == {"head_unit:box"}
 
 
@@ -36,6 +37,9 @@ def test_an_exit_nobody_said_is_tried_out_where_it_matters_twice_and_once_to_a_n
     no = tried("no", verdict="does not", reason="plug", sure="dry-fitted")
     assert list(things(hidden, tried("yes")).exits(None, None)) == [{}]
     assert list(things(hidden, no).exits(None, None)) == [{}]
+    for less in ({"plugs": "off"}, {"mounts": None}):
+        unplugged = tried("no", verdict="does not", reason="depth", sure="dry-fitted", **less)
+        assert list(things(hidden, tried("yes"), unplugged).exits(None, None)) == [{}]
     ways = list(things(hidden, tried("yes"), no).exits(None, None))
     assert len(ways) == 9
     assert {way["head_unit:box"] for way in ways} >= {"centre", "upper-left"}
@@ -49,6 +53,15 @@ def test_of_the_thing_asked_about_every_exit_is_tried_out_if_it_was_fitted_and_i
     assert list(found.exits(box, setting(of))) == [{"head_unit:box": ninth} for ninth in NINTHS]
     unasked = [(box, setting(of, plugs_on=False)), (new, setting(of)), (known, setting(of)), (box, None)]
     assert [list(found.exits(needs, way)) for needs, way in unasked] == [[{}]] * len(unasked)
+
+
+def test_a_plug_leaves_behind_every_hole_that_its_thing_was_fitted_through() -> None:
+    hidden, half = unit(plug_exit=None), mount(presents={"ninths": ["left", "right"]})
+    yes, no = tried("yes", mounts=["kit"]), tried("no", verdict="does not", reason="plug", sure="dry-fitted")
+    of = book(hidden, half, yes)
+    sides = [{"head_unit:box": "left"}, {"head_unit:box": "right"}]
+    assert list(things(hidden, half, yes).exits(needs_of_unit(of, hidden), setting(of))) == sides
+    assert list(things(hidden, half, yes, no).exits(None, None)) == sides
 
 
 def test_where_too_many_things_went_in_no_exit_is_tried_out_for_them() -> None:

@@ -126,6 +126,8 @@ def test_a_note_that_does_not_say_which_build_it_was_is_asked_of_its_author() ->
 
 def test_a_weak_note_is_asked_about_too_and_one_about_nothing_tried_is_not() -> None:
     assert "n does not say which mounts were used" in missing(unit(), tried("n", sure="told", mounts=None))
+    told = tried("n", sure="told", mounts=["kit"], cut=None)
+    assert "n does not say whether anything was cut" in missing(unit(), mount(), told)
     assert not any("n does" in what for what in missing(unit(), tried("n", verdict="not tried", mounts=None)))
 
 

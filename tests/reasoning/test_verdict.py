@@ -157,7 +157,7 @@ def test_a_reading_that_only_says_how_deep_it_is_at_most_makes_nothing_too_close
 
 
 def test_between_a_reading_and_a_no_nobody_measured_so_that_it_is_not_too_close() -> None:
-    refused = tried("no", what="b", sizes={"depth": "160 ± 1 mm"}, plugs="off", cut="one rib", **NO)
+    refused = tried("no", what="b", sizes={"depth": "160 ± 1 mm"}, plugs="off", cut="one rib", where=["left"], **NO)
     assert bare(DEEP, refused, depth="155 mm", cut="one rib") == "nobody has tried"
 
 

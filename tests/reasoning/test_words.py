@@ -145,6 +145,12 @@ def test_what_was_left_out_of_words_about_a_speaker_is_told() -> None:
     found = read("165 mm deep in the front door of the compact hatch, year 9")
     assert isinstance(found.read, SpeakerQuestion)
     assert found.took == ("year 9 was left out: the compact hatch ran 5 model years",)
+    known = read("165 mm deep in the front door of the compact hatch, late, year 4").read
+    assert isinstance(known, SpeakerQuestion)
+    assert (known.splits, known.year) == ({"build": "late"}, 4)
+    wiring = read("which harness for slim double, compact hatch, year 9")
+    assert isinstance(wiring.read, WiringQuestion)
+    assert wiring.took == found.took
 
 
 def test_a_number_that_says_nothing_beside_a_thing_does_not_hide_that_wiring_is_asked_about() -> None:
