@@ -119,3 +119,10 @@ def test_an_oval_plate_takes_no_round_basket_wider_than_its_short_way() -> None:
     oval = {"mount_kind": "plate", "inner": "170 mm caliper", "thickness": "1 mm caliper"}
     assert first(mount("b", inner_short="129 mm caliper", **oval), roomy(), mounts=["b"]) == "does not"
     assert first(mount("b", inner_short="131 mm caliper", **oval), roomy(), mounts=["b"]) == "goes in"
+
+
+@pytest.mark.parametrize(("short", "verdict"), [("88 ± 1 mm", "does not"), ("92 ± 1 mm", "goes in")])
+def test_an_oval_speaker_asks_of_both_ways_of_its_hole(short: str, verdict: str) -> None:
+    ways = [reading("cut-out long way", "140 ± 1 mm"), reading("cut-out short way", short)]
+    depths = [reading("rear depth to glass down", "70 ± 1 mm"), reading("front clearance", "20 ± 1 mm")]
+    assert first(speaker("oval", basket_short="90 mm caliper"), measured("m", *ways, *depths), what="oval") == verdict
