@@ -110,3 +110,17 @@ def test_a_bolt_circle_alone_says_nothing_of_whether_it_goes_in() -> None:
         "bolt_circle",
         "mounting_depth",
     }
+
+
+def test_a_foam_by_the_name_on_its_reel() -> None:
+    of = book(foam("strip", name="The Soft Strip"))
+    data = {"vehicle": CAR, "place": DOOR, "what": "six", "state": {"gasket": "the soft strip"}}
+    assert read_question(of, data).read == SpeakerQuestion(CAR, DOOR, gasket="strip", speaker="six")
+
+
+@pytest.mark.parametrize("what", [None, {}])
+def test_what_is_left_out_is_asked_for_whole(what: Any) -> None:
+    with pytest.raises(Wrong) as told:
+        read(what=what)
+    mend = 'Write a speaker\'s file name, or sizes such as {"mounting_depth": "63 mm"}'
+    assert str(told.value) == f'"what" is missing or empty. {mend}.'

@@ -25,6 +25,7 @@ MM = 1_000_000
         (None, SHELF, ("fixed",)),
         (measured("m", reading("rear depth to fixed", "70 ± 1 mm")), DOOR, ("fixed", "glass")),
         (measured("m", reading("front clearance", "20 ± 1 mm")), DOOR, ("glass",)),
+        (measured("m", reading("front clearance", "20 ± 1 mm"), place=SHELF), SHELF, ("fixed",)),
         (tried(verdict="does not", reason="glass", place=SHELF), SHELF, ("fixed", "glass")),
         (tried(verdict="does not", reason="depth", glass="up"), DOOR, ("fixed", "glass")),
         (tried(verdict="does not", reason="depth"), DOOR, ("glass",)),

@@ -2,7 +2,19 @@
 
 import pytest
 
-from tests.reasoning.speakers.doors import ask, book, measured, mount, reading, roomy, speaker, tried
+from bezelbook.reasoning.speakers.covering import uncovered
+from tests.reasoning.speakers.doors import (
+    ask,
+    book,
+    measured,
+    mount,
+    place,
+    reading,
+    resolved,
+    roomy,
+    speaker,
+    tried,
+)
 
 PLATE = mount("plate", mount_kind="plate", inner="135 mm caliper", thickness="1 mm caliper")
 
@@ -20,6 +32,15 @@ def test_the_number_that_decides_is_the_flange() -> None:
     assert plain["number"] is not None
     assert plain["number"]["need"] == "flange"
     assert plain["number"]["words"].startswith("flange: it reaches 120 mm (4.72 in) at most over the hole")
+
+
+def test_how_far_it_reaches_and_how_wide_the_hole_is_at_least() -> None:
+    of = book(speaker(flange="139 mm caliper"), roomy())
+    here, question = place(of), resolved(of, mounts=())
+    [rooms], [setting] = here.accounts, question.settings
+    assert uncovered(rooms, question.needs, setting) == (139_000_000, 139_000_000)
+    wider = resolved(book(speaker(flange="139.001 mm caliper"), roomy()), mounts=())
+    assert uncovered(rooms, wider.needs, setting) is None
 
 
 def test_an_oval_hole_is_covered_both_ways() -> None:

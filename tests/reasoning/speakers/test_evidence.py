@@ -125,6 +125,8 @@ def test_which_readings_cannot_be_compared(
 
 
 def test_the_face_that_a_speaker_sits_on() -> None:
+    dash = [seat_of(kind) for kind in ("dash corner", "dash centre speaker")]
+    assert dash == ["sub-dash face", "sub-dash face"]
     faces = [seat_of(kind) for kind in ("rear door", "mirror triangle", "dash corner", "parcel shelf", None)]
     assert faces == ["door metal", "door metal", "sub-dash face", "inside face of panel", "inside face of panel"]
 

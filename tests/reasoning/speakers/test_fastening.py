@@ -4,7 +4,9 @@ from typing import Any
 
 import pytest
 
-from tests.reasoning.speakers.doors import ask, book, foam, measured, mount, reading, roomy, speaker, tried
+from bezelbook.reasoning.speakers.bolts import Pattern
+from bezelbook.reasoning.speakers.fastening import pattern_of
+from tests.reasoning.speakers.doors import ask, book, foam, measured, mount, place, reading, roomy, speaker, tried
 
 BOLTS = {"count": 4, "circle": "156 mm caliper", "first": "12 o'clock"}
 SIX = speaker(bolts=BOLTS, flange_thickness="4 mm caliper")
@@ -102,3 +104,16 @@ def test_nothing_is_said_of_screws_where_too_little_is_known() -> None:
     other = measured("b", reading("front clearance", "20 ± 1 mm"), bolt_holes={"kind": "clip nut"})
     assert lines(SIX, roomy(), holes(count=4, kind="plain"), other) == []
     assert lines(SIX, roomy(glass="50 ± 1 mm"), holes(count=3)) == []
+
+
+def test_an_oblong_of_holes_has_two_ways() -> None:
+    oblong = {"count": 4, "long_way": "150 mm caliper", "short_way": "100 mm caliper", "first": "1:30"}
+    of = book(speaker(bolts=oblong))
+    pattern = pattern_of(place(of), of.speakers["six"])
+    assert pattern == Pattern(4, long_way=150_000_000, short_way=100_000_000, first="1:30")
+
+
+def test_two_rings_that_would_do_say_of_the_screws_under_them_once() -> None:
+    rings = [mount("eight", thickness="8 mm caliper"), mount("nine", thickness="9 mm caliper")]
+    found = lines(SIX, *rings, roomy(glass="58 ± 1 mm"), holes(count=3), mounts=None)
+    assert [line for line in found if "holes" in line] == ["a plate, or new holes: 4 holes into 3: 1 of them can land"]

@@ -152,3 +152,11 @@ def test_each_thing_that_nobody_read_says_how_to_read_it_and_what_for() -> None:
 def test_a_build_that_bears_only_on_another_place_is_not_asked_about() -> None:
     splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}, "bears_on": {"places": [OTHER]}}}
     assert not [what for what in unknown(car(splits=splits), roomy()) if "build" in what]
+
+
+def test_behind_a_bracket_everything_but_the_hole_is_not_read() -> None:
+    bracket = mount("b", mount_kind="bracket", inner="140 mm caliper", thickness="1 mm caliper")
+    assert unknown(bracket, mounts=["b"]) == [
+        "the depth to the glass was never measured on this side",
+        "the room in front was never measured",
+    ]

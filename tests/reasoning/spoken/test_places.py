@@ -4,6 +4,7 @@ import pytest
 
 from bezelbook.reasoning.spoken.found import Choice, Found
 from bezelbook.reasoning.spoken.places import means_speaker, own_words, shop_words, speaker_place, takes_speaker
+from bezelbook.reasoning.vocabulary import Phrase
 from tests.reasoning.making import vehicle
 
 DOOR = {"kind": "door lower", "side": "left"}
@@ -16,8 +17,13 @@ PLACES = {
 CAR = vehicle(places=PLACES)
 
 
-def found(text: str) -> Found:
-    return Found(tuple(text.split()), list(text.split()))
+SLOT, NOOK = Phrase(("slot",), "place", "slot"), Phrase(("nook",), "place", "door-left")
+
+
+def found(text: str, *phrases: Phrase) -> Found:
+    said = Found(tuple(text.split()), list(text.split()))
+    said.take(phrases)
+    return said
 
 
 @pytest.mark.parametrize(
@@ -56,3 +62,25 @@ def test_every_way_of_saying_a_place_comes_to_one_word() -> None:
     assert shop_words("mirror triangle") == shop_words("sail panel") == ("sail",)
     assert own_words("deck", CAR.places["deck"]) == {"shelf"}
     assert [takes_speaker(CAR.places[one]) for one in PLACES] == [True, True, True, False]
+
+
+def test_a_place_that_was_named_tells_a_speaker_from_a_box() -> None:
+    assert means_speaker(CAR, found("165 nook", NOOK))
+    assert not means_speaker(CAR, found("slot door 165", SLOT))
+    assert speaker_place(CAR, found("165 nook", NOOK)) == "door-left"
+
+
+def test_no_such_place_is_told_from_an_opening_that_takes_no_speaker() -> None:
+    three = (("door left", "door left"), ("door right", "door right"), ("deck", "deck"))
+    nowhere = f"The book has no such place for a speaker in the {CAR.name}. Which place?"
+    assert speaker_place(CAR, found("slot rear door", SLOT)) == Choice(nowhere, three)
+    assert speaker_place(CAR, found("slot rear", SLOT)) == Choice("shelf slot takes no speaker. Which place?", three)
+
+
+def test_places_are_offered_by_their_names_and_sides_with_what_is_known_there() -> None:
+    second = vehicle(places={"door-one": DOOR, "door-two": {**DOOR, "name": "Second door"}})
+    offered = (("door one", "door one"), ("Second door", "door two"))
+    assert speaker_place(second, found("left door")) == Choice("Which place?", offered)
+    sides = (("door left", "door left"), ("door right", "door right"))
+    at = ((CAR.id, "door-left"), (CAR.id, "door-right"))
+    assert speaker_place(CAR, found("doors")) == Choice("Which side?", sides, at=at)

@@ -41,3 +41,7 @@ def test_a_mount_that_two_share_is_asked_about_first() -> None:
     found = read_words(twice, "cart right footwell red one 10 mm ring").read
     assert isinstance(found, Choice)
     assert found.ask == "Which mount?"
+
+
+def test_a_bare_number_beside_a_speaker_with_sizes_of_its_own_is_told_as_not_read() -> None:
+    assert read_words(an_odd_shop(), "cart right footwell red one 63").took == ("63 was not read as a size",)

@@ -73,3 +73,9 @@ def test_beside_a_speaker_a_bare_number_says_nothing() -> None:
     assert read("6.5", beside=True) == SpeakerSizes()
     assert read("63", beside=True).took == ["63 was not read as a size"]
     assert read("63 deep", beside=True).sizes.keys() == {"mounting_depth"}
+
+
+def test_what_is_no_usual_size_is_in_mm_and_a_depth_is_said_once() -> None:
+    assert read("500 deep").took == ["500 read as mm"]
+    twice = read("63 deep 143")
+    assert (twice.took, twice.rival) == (["63 read as mm", "143 was not read as a size"], None)

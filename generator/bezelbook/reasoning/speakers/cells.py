@@ -222,9 +222,7 @@ def _in_order(cells: Iterable[SpeakerCell]) -> Iterator[Rise]:
 
 def _sort(cell: SpeakerCell) -> Hashable:
     """What two numbers have in common that can be in order at all."""
-    if isinstance(cell, Presented):
-        return cell.stack, cell.room.build
-    return cell.mount if isinstance(cell, MountHole) else cell[:1]
+    return (cell.stack, cell.room.build) if isinstance(cell, Presented) else cell[:1]
 
 
 def _no_roomier(mean: SpeakerCell, roomy: SpeakerCell) -> bool:

@@ -74,7 +74,7 @@ def _builds(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCond
 
 
 def _mountings(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondition]:
-    for stack in question.stacks if len(question.stacks) > 1 else ():
+    for stack in question.stacks:
         narrowed = question.narrowed(stacks=(stack,))
         if always(place, narrowed):
             yield SpeakerCondition(f"it is fitted with {stack.words}", "choose the mount", narrowed)
@@ -88,7 +88,7 @@ def a_ring(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[SpeakerCondi
     if low is None or high is None or not 0 < low.at <= high.at:
         return
     middle = (low.at + high.at) // 2 + (question.gasket.held.low or 0)
-    made = SpeakerStack(("a ring",), ("a ring",), Span(middle, middle), gasket=question.gasket)
+    made = SpeakerStack(("a ring",), offset=Span(middle, middle))
     if always(place, question.narrowed(stacks=(made,))):
         first = place.frame.book.shop.units_first
         yield _measured(RING, "make or order the ring", first, low.at, high.at)

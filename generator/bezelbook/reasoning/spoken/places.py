@@ -56,7 +56,7 @@ def speaker_place(vehicle: Vehicle, found: Found) -> str | Choice:
     if not likely:
         return _asked(vehicle, places, _nowhere(vehicle, found, words))
     sides = set(most_named(word for word in words if word in SIDES))
-    if len(likely) > 1 and len(sides) == 1:
+    if len(sides) == 1:
         likely = [id_ for id_ in likely if places[id_].side in sides] or likely
     if len(likely) == 1:
         return likely[0]
@@ -74,8 +74,7 @@ def _likely(places: dict[str, Place], words: Collection[str]) -> list[str]:
 
 def _nowhere(vehicle: Vehicle, found: Found, words: Collection[str]) -> str:
     openings = found.named("place")
-    said = [word for word in dict.fromkeys(words) if word in TELLING_WORDS]
-    if openings and not set(said) & set(PLACE_WORDS):
+    if openings and not set(words) & set(PLACE_WORDS):
         where = vehicle.places[openings[0]]
         return f"{where.name or spoken(openings[0])} takes no speaker. Which place?"
     return f"The book has no such place for a speaker in the {vehicle.name}. Which place?"
