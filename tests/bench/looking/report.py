@@ -6,7 +6,7 @@ from itertools import count, islice
 
 from tests.bench.looking.orders import ORDERS, compared
 
-SHOPS, AT_ONCE, PROCESSES = 200, 40, 2
+SHOPS, AT_ONCE, PROCESSES = 200, 8, 2
 # What looking has to come to: at most half of the minutes that it takes at random, no more than asked most first takes.
 OF_RANDOM, OF_MOST_ASKED = 0.5, 1.0
 
