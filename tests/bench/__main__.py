@@ -1,4 +1,4 @@
-"""Prints how long things take, as ratios, whether any firm answer was wrong, and what the rules find."""
+"""Prints how long things take, as ratios, whether any firm answer was wrong, what the rules find, what looks pay."""
 
 import random
 import sys
@@ -12,6 +12,7 @@ import yaml
 from bezelbook.pipeline import Counter, open_book
 from bezelbook.store.book import load_book
 from tests.bench.honest_shops import lived_through
+from tests.bench.looking.report import looked
 from tests.bench.made_up_book import write_book
 from tests.bench.small_worlds import share_settled
 from tests.bench.truth.report import found_out
@@ -22,7 +23,7 @@ LATE = {"build": "late"}
 
 
 def main() -> None:
-    """Measure speeds, then live through made-up shops and small worlds, and print one line each."""
+    """Measure speeds, then live through small worlds and made-up shops, and print a few lines each."""
     seed = sys.argv[1] if len(sys.argv) > 1 else str(random.SystemRandom().randrange(10**6, 10**9))
     print(f"seed {seed}; the same again with: make bench SEED={seed}")
     speeds()
@@ -31,6 +32,8 @@ def main() -> None:
     for line in lived_through(seed):
         print(line, flush=True)
     for line in found_out(seed):
+        print(line, flush=True)
+    for line in looked(seed):
         print(line, flush=True)
 
 

@@ -18,8 +18,8 @@ def test_a_look_says_where_what_with_what_how_long_and_what_it_settles() -> None
     assert look.all("a")[0].attributes["href"] == "vehicles/small-van-1.html#place-dash-centre"
     for words in (
         "Depth from the sub-dash face: all nine ninths",
-        "With depth gauge · 2 min · settles on average 0.8 of 1 open answer",
-        "box small van, dash centre in 4 of 5 cases",
+        "With depth gauge · 2 min · settles on average 0.9 of 1 open answer",
+        "box small van, dash centre in 6 of 7 cases",
     ):
         assert words in look.text
     assert look.all("details")[0].all("a")[0].attributes["href"] == "head-units/box.html"
@@ -43,17 +43,26 @@ def test_a_look_on_the_bench_needs_no_car() -> None:
     assert look.all("p", kind="where")[0].text == "on the bench"
     assert "settles 1 of 1 open answer" in look.text
     assert "whatever it reads" in look.text
-    assert "No single look would settle a head unit's answer here: small van." in whole.text
+    assert "No look would settle a head unit's answer here: small van." in whole.text
+
+
+def test_what_a_look_settles_only_with_others_is_said_apart() -> None:
+    printed = making.unit(**NOSE, body_depth="110 mm printed")
+    alone, other = page(printed, making.unit("known", **NOSE), making.roomy()).all("section", kind="look")
+    assert "settles on average 0.9 of 1 open answer, and 1 answer together with other looks" in alone.text
+    assert "settles nothing by itself, 1 answer together with other looks" in other.text
+    assert "box small van, dash centre together with other looks" in other.text
 
 
 def test_the_best_are_listed_first_and_lead_to_the_rest() -> None:
-    places = {name: {"kind": "plain opening", "side": "centre"} for name in ("one", "two", "three", "four", "five")}
+    names = ("one", "two", "three", "four", "five", "six", "seven")
+    places = {name: {"kind": "plain opening", "side": "centre"} for name in names}
     whole = page(making.vehicle(places=places), making.unit(**NOSE))
     [best] = whole.all("ol", kind="best")
     links = [link.attributes["href"].removeprefix("#") for link in best.all("a")]
     assert links == [f"look-{number}" for number in range(1, 13)]
     assert all(len(whole.all("section", id=link)) == 1 for link in links)
-    assert len(whole.all("section", kind="look")) == 15
+    assert len(whole.all("section", kind="look")) == 14
 
 
 def test_where_nothing_is_open_it_says_so() -> None:

@@ -15,6 +15,7 @@ from bezelbook.publish.wording import build_words
 from bezelbook.reasoning.looks.look import Look
 from bezelbook.reasoning.looks.pair import Pair
 from bezelbook.reasoning.looks.ranking import looks
+from bezelbook.values.listed import counted
 
 BEST = 12
 BENCH = "-bench"  # no vehicle has an id like it
@@ -92,9 +93,18 @@ def _entry(book: KnowledgeBase, number: int, look: Look, to: Links) -> Entry:
         todo.what,
         todo.tool,
         f"{todo.minutes} min",
-        f"{_average(look.expected)} of {len(look.settles)} open {'answer' if len(look.settles) == 1 else 'answers'}",
+        _settles(look),
         tuple(_settled(book, pair, share, to) for pair, share in _likeliest(look)),
     )
+
+
+def _settles(look: Look) -> str:
+    """What it settles by itself and what together with others, in words."""
+    more = f"{counted(look.helps, 'answer')} together with other looks"
+    if not look.settles:
+        return f"settles nothing by itself, {more}"
+    alone = f"settles {_average(look.expected)} of {counted(tuple(look.settles), 'open answer')}"
+    return f"{alone}, and {more}" if look.helps else alone
 
 
 def _average(number: Fraction) -> str:
@@ -105,7 +115,8 @@ def _average(number: Fraction) -> str:
 
 def _likeliest(look: Look) -> Iterator[tuple[Pair, Fraction]]:
     yield from sorted(
-        look.settles.items(), key=lambda one: (-one[1], one[0].vehicle, one[0].place, one[0].build, one[0].unit)
+        [*look.settles.items(), *((pair, Fraction(0)) for pair in look.helps)],
+        key=lambda one: (-one[1], one[0].vehicle, one[0].place, one[0].build, one[0].unit),
     )
 
 
@@ -115,5 +126,11 @@ def _settled(book: KnowledgeBase, pair: Pair, share: Fraction, to: Links) -> Set
         book.head_units[pair.unit].name,
         to.head_unit(pair.unit),
         place_words(book, pair.vehicle, pair.place) + (f", {build}" if build else ""),
-        "whatever it reads" if share == 1 else f"in {share.numerator} of {share.denominator} cases",
+        _when(share),
     )
+
+
+def _when(share: Fraction) -> str:
+    if share == 1:
+        return "whatever it reads"
+    return f"in {share.numerator} of {share.denominator} cases" if share else "together with other looks"

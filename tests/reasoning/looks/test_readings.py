@@ -1,11 +1,21 @@
 from typing import Any
 
 from bezelbook.kinds.record import Record
-from bezelbook.reasoning.looks.readings import IMAGINED, TRIED, Unread, read_as, unread
+from bezelbook.reasoning.looks.readings import (
+    STEPS,
+    TRIED,
+    Unread,
+    likely_lengths,
+    limits_mm,
+    numbered,
+    one_of_likely,
+    unread,
+)
 from bezelbook.values.words import NINTHS
 from tests.reasoning import making
 
 MM = 1_000_000
+BEZEL = making.vehicle(places={making.HOLE: {"kind": "opening behind a bezel", "side": "centre"}})
 
 
 def blank(*records: Record) -> dict[str, Unread]:
@@ -17,12 +27,26 @@ def test_of_an_opening_that_nobody_read_everything_is_unread_within_the_usual() 
     found = blank()
     assert set(found) == {"width", "height", *NINTHS}
     assert found["width"] == Unread("width", None, 40 * MM, 300 * MM)
-    assert found["centre"] == Unread("depth", "centre", 60 * MM, 350 * MM)
+    assert (found["centre"].ninth, found["centre"].least, found["centre"].most) == ("centre", 60 * MM, 350 * MM)
 
 
-def test_what_was_read_is_not_unread() -> None:
-    note = making.measured("tape", making.reading("width", "190 ± 1 mm"), making.reading("depth", "150 ± 3 mm", "left"))
+def test_behind_a_bezel_its_own_hole_is_unread_too() -> None:
+    assert set(blank(BEZEL)) == {"width", "height", "nose width", "nose height", *NINTHS}
+    assert [limits_mm(need) for need in ("nose width", "width", "depth")] == [(40, 300), (40, 300), (60, 350)]
+
+
+def test_a_nose_that_only_a_note_speaks_of_is_nothing_that_the_car_frames() -> None:
+    assert "nose width" not in blank(making.unit(), making.tried(verdict="does not", reason="nose"))
+
+
+def test_what_was_read_to_a_few_millimetres_is_not_unread() -> None:
+    note = making.measured("tape", making.reading("width", "190 ± 1 mm"), making.reading("depth", "150 ± 2 mm", "left"))
     assert set(blank(note)) == {"height", *NINTHS} - {"left"}
+
+
+def test_what_was_read_coarsely_is_worth_reading_again_within_what_it_left() -> None:
+    found = blank(making.measured("tape", making.reading("width", "190 ± 3 mm")))
+    assert (found["width"].least, found["width"].most) == (187 * MM, 193 * MM)
 
 
 def test_what_went_in_or_did_not_bounds_what_may_still_be_read() -> None:
@@ -35,19 +59,38 @@ def test_what_went_in_or_did_not_bounds_what_may_still_be_read() -> None:
 
 
 def test_readings_are_the_middles_of_equal_parts_of_what_is_open() -> None:
-    one = Unread("depth", "left", 100 * MM, 200 * MM)
-    said = [one.reading(number)["reads"] for number in range(TRIED)]
-    assert said == [f"{middle} ± 1 mm" for middle in (110, 130, 150, 170, 190)]
-    assert one.reading(0) == {"of": "depth", "reads": "110 ± 1 mm", "zones": ["left"], "datum": "sub-dash face"}
+    read = [one_of_likely((), 100 * MM, 240 * MM, number) for number in range(TRIED)]
+    assert read == [length * MM for length in (110, 130, 150, 170, 190, 210, 230)]
 
 
-def test_the_note_is_one_that_somebody_could_write() -> None:
-    car = making.vehicle(splits={"build": making.split("early", "late")})
-    place = making.place(making.book(car))
-    build = (("build", "late"),)
-    note = read_as(place, build, unread(place, build), {"width": 0, "height": 1, "depth": 2})
-    assert (note.id, note.vehicle, note.place, note.splits) == (IMAGINED, making.CAR, making.HOLE, {"build": "late"})
-    assert [reading.reads.typed for reading in note.readings[:3]] == ["66 ± 1 mm", "92 ± 1 mm", "205 ± 1 mm"]
+def test_where_enough_likely_lengths_are_possible_one_of_those_is_read() -> None:
+    """As many of them inside as are imagined: each of them is imagined once, in order."""
+    likely = tuple((150 + 7 * number) * MM for number in range(TRIED))
+    read = [one_of_likely((*likely, 320 * MM), 100 * MM, 300 * MM, number) for number in range(TRIED)]
+    assert tuple(read) == likely
+    assert one_of_likely(likely[:2], 100 * MM, 300 * MM, 3) == 200 * MM
+    assert one_of_likely(likely[:3], 100 * MM, 300 * MM, 3) == likely[1]
+
+
+def test_each_reading_comes_once_and_no_two_sizes_are_at_their_least_together() -> None:
+    numbers = {size: [numbered(size, number) for number in range(TRIED)] for size in STEPS}
+    assert all(sorted(found) == list(range(TRIED)) for found in numbers.values())
+    assert len({found.index(0) for found in numbers.values()}) == len(STEPS)
+
+
+def test_a_reading_is_within_half_a_millimetre_by_caliper_and_a_millimetre_by_gauge() -> None:
+    for size, give in (("width", MM // 2), ("depth", MM)):
+        spans = [Unread(size, None, 100 * MM, 240 * MM).reading(number) for number in range(TRIED)]
+        assert {(span.high or 0) - (span.low or 0) for span in spans} == {2 * give}
+        assert min((span.high or 0) - give for span in spans) == 110 * MM
+
+
+def test_an_opening_is_likely_a_little_larger_than_boxes_of_the_book() -> None:
+    base = making.book(making.unit(body_width="178 ± 1 mm caliper"), making.unit("blank", body_width=None))
+    assert likely_lengths(base, "width") == tuple(length * MM for length in (176, 179, 182, 185, 188))
+    assert likely_lengths(making.book(), "width") == ()
+    depths = likely_lengths(base, "depth")
+    assert (depths[0], depths[-1]) == (120 * MM, 239 * MM)
 
 
 def test_a_size_that_only_one_reading_would_agree_with_is_not_worth_reading() -> None:
@@ -75,10 +118,3 @@ def test_of_two_accounts_the_roomier_says_how_much_may_be_read() -> None:
     ]
     found = blank(*units, *notes)["centre"]
     assert (found.least, found.most) == (60 * MM, 201 * MM)
-
-
-def test_where_enough_openings_were_read_a_reading_is_one_like_theirs() -> None:
-    """As many readings inside as are imagined: each of them is imagined once, in order."""
-    usual = tuple((150 + 7 * number) * MM for number in range(TRIED))
-    size = Unread("depth", "centre", 100 * MM, 300 * MM, (*usual, 320 * MM))
-    assert [size.reading(number)["reads"] for number in range(TRIED)] == [f"{one // MM} ± 1 mm" for one in usual]

@@ -1,77 +1,123 @@
-"""The looks at a head unit on the bench: sizes that are only printed or that nobody looked at, its plug and bend."""
+"""The looks at a head unit or a mount on the bench: what is only printed, or coarse, or what nobody looked at."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
-from bezelbook.kinds.head_unit.record import HeadUnit
+from bezelbook.kinds.mount.record import Mount
+from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Look, Todo, look_of
-from bezelbook.reasoning.looks.pair import Pair, is_firm, put
-from bezelbook.reasoning.needs import Need, Needs, needs_of_unit
-from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Todo
+from bezelbook.reasoning.looks.met import OFFSET, Spot
+from bezelbook.reasoning.looks.readings import TRIED, likely_lengths, numbered, one_of_likely
+from bezelbook.reasoning.looks.way import Way
+from bezelbook.reasoning.mounting import Stack
+from bezelbook.reasoning.needs import Need, Needs
 from bezelbook.reasoning.slip import LIMITS_MM, MM
 from bezelbook.values.listed import listed
 from bezelbook.values.span import Span, around
+from bezelbook.values.words import Ninth
 
 BODY: tuple[Need, ...] = ("width", "height", "nose width", "nose height", "depth")
-# How many readings stand for all that are still possible.
-TRIED = 3
 BODY_MINUTES = 2
 PLUG_MINUTES = 3
-# Common practice, no source: a plug with the bend of its wires asks for this much behind a chassis.
+MOUNT_MINUTES = 2
+CALIPER, RULER = "caliper", "plug it in and rule it"
+# What is known less closely than this is worth a caliper, or a ruler; each reads to the ± of an imagined reading.
+COARSE, COARSE_PLUG = MM, 4 * MM
+READ, RULED = MM // 5, MM
+# Common practice, no source: a plug with the bend of its wires asks for this much behind a chassis, it leaves near the
+# middle, and a kit holds a part out by so much.
 PLUG_MM = (15, 65)
+EXITS: tuple[Ninth, ...] = ("centre", "left", "right", "upper", "lower")
+OFFSET_MM = (-10, 20)
+# A unit and a mount do not go up and down with the opening either.
+SHIFT = 4
 
 
-def bench_looks(
-    book: KnowledgeBase, places: Mapping[tuple[str, str], Place], still_open: Sequence[Pair]
-) -> Iterator[Look]:
-    """Every look at a head unit that may settle any open pair, wherever that is."""
-    for unit in book.head_units.values():
-        needs = needs_of_unit(book, unit)
-        mine = {pair: places[pair.vehicle, pair.place] for pair in still_open if pair.unit == unit.id}
-        questions = {pair: put(place, pair) for pair, place in mine.items()}
-        for todo, ways in (_body(unit, needs), _plug(unit, needs)):
-            settled = [
-                [pair for pair, one in questions.items() if is_firm(one.narrowed(needs=way), mine[pair].accounts)]
-                for way in ways
-            ]
-            look = look_of(book, todo, settled)
-            if look:
-                yield look
+def unit_ways(unit: Named, needs: Needs) -> tuple[Way, ...]:
+    """A caliper on every size of a unit that is printed only, coarse or blank; and plugging it in and ruling it."""
+    coarse = [need for need in BODY if is_coarse(needs.spans[need], COARSE)]
+    ways = []
+    if coarse:
+        words = [*coarse, *(["what stands out behind"] if is_coarse(needs.behind, COARSE) else [])]
+        todo = Todo(None, None, (), f"{listed(words)} of {unit.name}", CALIPER, BODY_MINUTES, CHASSIS, unit.id)
+        ways.append(Way(todo, needs=partial(_measured, coarse)))
+    if is_coarse(needs.plug_over_body, COARSE_PLUG) or needs.exit is None:
+        todo = Todo(None, None, (), f"plug and bend of {unit.name}", RULER, PLUG_MINUTES, PLUG, unit.id)
+        ways.append(Way(todo, needs=_plugged))
+    return tuple(ways)
 
 
-def _body(unit: HeadUnit, needs: Needs) -> tuple[Todo, list[Needs]]:
-    """A caliper on every size that is printed only or blank; what is printed is taken to be about right."""
-    blank = [need for need in BODY if not needs.spans[need].known]
-    todo = Todo(None, None, (), f"{listed(blank or ['nothing'])} of {unit.name}", "caliper", BODY_MINUTES, CHASSIS)
-    return todo, [_measured(needs, blank, number) for number in range(TRIED)] if blank else []
+def mount_ways(book: KnowledgeBase, stacks: Sequence[Stack]) -> tuple[Way, ...]:
+    """A caliper on the hole and the offset of each mount among these, where either is printed only, coarse or blank."""
+    keys = dict.fromkeys(key for stack in stacks for key in stack.key if key in book.mounts)
+    coarse = {key: spans for key in keys if (spans := _coarse(stacks, key))}
+    return tuple(
+        Way(_of_mount(book.mounts[key], spans), partial(_presented, book, key, spans)) for key, spans in coarse.items()
+    )
 
 
-def _measured(needs: Needs, blank: Sequence[Need], number: int) -> Needs:
-    read = {need: _reading(needs, need, number) for need in blank}
-    spans = {**needs.spans, **read}
-    return _as_read(needs, spans, needs.plug_over_body)
+def _of_mount(mount: Mount, coarse: Mapping[str, Span]) -> Todo:
+    words = listed([one if one == OFFSET else f"{one} of the hole" for one in coarse])
+    return Todo(None, None, (), f"{words} of {mount.name}", CALIPER, MOUNT_MINUTES, CHASSIS, mount.id)
+
+
+def _coarse(stacks: Sequence[Stack], mount: str) -> Mapping[str, Span]:
+    """What of a mount a caliper would tell better: sizes of its hole, and how far it alone holds a part out."""
+    known = {size: span for stack in stacks for size, (of, span) in stack.holes.items() if of == mount}
+    alone = next((stack for stack in stacks if stack.key == (mount,)), None)
+    known |= {OFFSET: alone.offset} if alone else {}
+    return {what: span for what, span in known.items() if is_coarse(span, COARSE)}
+
+
+def is_coarse(span: Span, most: int) -> bool:
+    """Whether a size may be anything in a wider span than that, in nanometres."""
+    return span.low is None or span.high is None or span.high - span.low > most
+
+
+def _measured(coarse: Sequence[Need], needs: Needs, number: int) -> Needs:
+    read = {need: _reading(needs, need, number) for need in coarse}
+    return _as_read(needs, {**needs.spans, **read}, needs.plug_over_body)
 
 
 def _reading(needs: Needs, need: Need, number: int) -> Span:
-    """What the caliper may say: within a millimetre of a printed figure, else anything usual."""
-    if need in needs.printed:
-        return around(needs.printed[need] + (number - TRIED // 2) * MM // 2, MM // 5)
-    low, high = LIMITS_MM[need]
-    return around(low * MM + (high - low) * MM * (2 * number + 1) // (2 * TRIED), MM // 5)
+    """What the caliper may say: what is known to be possible, else about what is printed, else anything usual."""
+    low, high = (limit * MM for limit in LIMITS_MM[need])
+    known = needs.spans[need]
+    if known.low is not None and known.high is not None:
+        low, high = known.low, known.high
+    elif need in needs.printed:
+        low, high = needs.printed[need] - MM, needs.printed[need] + MM
+    return around(one_of_likely((), low, high, numbered(need, number + SHIFT)), READ)
 
 
-def _plug(unit: HeadUnit, needs: Needs) -> tuple[Todo, list[Needs]]:
-    """Plugging it in on the bench and ruling it."""
-    todo = Todo(None, None, (), f"plug and bend of {unit.name}", "plug it in and rule it", PLUG_MINUTES, PLUG)
-    if needs.plug_over_body.high is not None:
-        return todo, []
-    low, high = PLUG_MM
-    over = (around(low * MM + (high - low) * MM * (2 * number + 1) // (2 * TRIED), MM) for number in range(TRIED))
-    return todo, [_as_read(needs, dict(needs.spans), span) for span in over]
+def _plugged(needs: Needs, number: int) -> Needs:
+    """What the ruler may say, and where the plug turns out to leave."""
+    low, high = (limit * MM for limit in PLUG_MM)
+    over = around(one_of_likely((), low, high, (4 * number + SHIFT) % TRIED), RULED)
+    known = needs.plug_over_body
+    kept = over if is_coarse(known, COARSE_PLUG) else known
+    return replace(_as_read(needs, dict(needs.spans), kept), exit=needs.exit or EXITS[number % len(EXITS)])
 
 
 def _as_read(needs: Needs, spans: dict[Need, Span], over: Span) -> Needs:
-    """The needs with these sizes, as a thing of its own: what notes say of it is not read anew."""
+    """The needs with these sizes."""
     spans["plug"] = spans["depth"].plus(over).at_least(spans["depth"])
-    return replace(needs, key=f"{needs.key} as read", spans=spans, printed={}, plug_over_body=over)
+    return replace(needs, spans=spans, printed={}, plug_over_body=over)
+
+
+def _presented(book: KnowledgeBase, mount: str, coarse: Mapping[str, Span], number: int) -> Mapping[Spot, Span]:
+    """What the caliper may say of a mount."""
+    return {(mount, what): _presents(book, what, known, number) for what, known in coarse.items()}
+
+
+def _presents(book: KnowledgeBase, what: str, known: Span, number: int) -> Span:
+    likely: Sequence[int] = ()
+    low, high = (limit * MM for limit in (OFFSET_MM if what == OFFSET else LIMITS_MM[what]))
+    if known.low is not None and known.high is not None:
+        low, high = known.low, known.high
+    else:
+        likely = next((likely_lengths(book, need) for need in BODY if need == what), ())
+    other = number if what == OFFSET else numbered(what, number + 2 * SHIFT)
+    return around(one_of_likely(likely, low, high, other), READ)

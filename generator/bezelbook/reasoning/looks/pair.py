@@ -43,12 +43,17 @@ def is_firm(question: Asked, accounts: Sequence[Rooms]) -> bool:
 
 
 def open_pairs(place: Place) -> Mapping[Pair, Asked]:
-    """The pairs of a place that have no firm answer yet, each as the question that is left.
+    """The pairs of a place that have no firm answer yet, each as the question that is left."""
+    left = {pair: still_open(place, put(place, pair)) for pair in pairs_at(place)}
+    return {pair: question for pair, question in left.items() if question is not None}
+
+
+def still_open(place: Place, question: Asked) -> Asked | None:
+    """What is left of a question that has no firm answer yet; None when it has.
 
     A mounting that cannot take the unit is left out: whatever somebody reads, it never will.
     """
-    left = {pair: put(place, pair) for pair in pairs_at(place)}
-    return {pair: _able(place, one) for pair, one in left.items() if not is_firm(one, place.accounts)}
+    return None if is_firm(question, place.accounts) else _able(place, question)
 
 
 def _able(place: Place, question: Asked) -> Asked:

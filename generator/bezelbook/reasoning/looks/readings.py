@@ -1,94 +1,109 @@
 """What could be read in an opening that nobody has read, and the readings that are still possible."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from decimal import Decimal
 
-from bezelbook.kinds.note.record import Measured
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
-from bezelbook.reasoning.cells import Demand, Setting
-from bezelbook.reasoning.corners import body_demands
+from bezelbook.reasoning.cells import Demand, Setting, demands
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import BARE
+from bezelbook.reasoning.needs import NEEDS, Need, needs_of_sizes, needs_of_unit
 from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.reasoning.slip import LIMITS_MM, MM
+from bezelbook.values.quantity import read_quantity
+from bezelbook.values.span import Span, around
 from bezelbook.values.words import Ninth
 
-# How many readings stand for all that are still possible: the middles of so many equal parts of what is open.
-TRIED = 5
-# No note of the book has this name: it is not written down, only imagined.
-IMAGINED = "a-look-not-taken"
+# How many readings stand for all that are still possible: the middles of so many equal parts of what is likely.
+TRIED = 7
+# The step and the first number of each size: TRIED is prime, so that each of its numbers is met once, and no two sizes
+# are at their least in the same outcome.
+STEPS = {"width": (1, 0), "height": (3, 2), "nose width": (2, 4), "nose height": (5, 6), "depth": (4, 3)}
+# So many likely lengths say more than what is possible at all.
+ENOUGH = 3
+# How closely each is read, in nanometres: with a caliper, and with a depth gauge.
+READ_TO = {size: MM if size == "depth" else MM // 2 for size in STEPS}
+# Any box at all, nose and body: only which spots it asks about matters here.
+ANY_BOX = needs_of_sizes({need: read_quantity("1 mm", "length") for need in NEEDS[:5]}, None)
+# Common practice, no source: behind a dash opening there are so many millimetres.
+BEHIND_MM = (120, 240)
+# A reading that leaves more than this open is worth taking again.
+COARSE = 4 * MM
+# How much larger than a box the front of an opening may be that was made for boxes like it, in millimetres. The front
+# space of ISO 7736 is 182 x 53 (from memory) for a body of 178 x 50; what is made for two high leaves 2 to 11 more.
+OVER_MM = (-2, 1, 4, 7, 10)
 
 
 @dataclass(frozen=True, slots=True)
 class Unread:
-    """A size of an opening that no reading bounds, with the least and the most in nanometres that it may still be.
+    """A size of an opening that nobody read to a few millimetres, with the least and the most that it may still be.
 
-    `usual` are all readings of that size in the book, in order.
+    All are in nanometres; `likely` are lengths, shortest first, each as likely as any other.
     """
 
     size: str
     ninth: Ninth | None
     least: int
     most: int
-    usual: tuple[int, ...] = ()
+    likely: tuple[int, ...] = ()
 
-    def reading(self, number: int) -> dict[str, object]:
-        """The imagined reading of this number, in whole millimetres.
+    def reading(self, number: int) -> Span:
+        """What somebody reads in the outcome of this number: a likely length, as far as those are still possible."""
+        return around(
+            one_of_likely(self.likely, self.least, self.most, numbered(self.size, number)), READ_TO[self.size]
+        )
 
-        Where enough openings of the book were read, a reading is most likely one like theirs; else it may be anything.
-        """
-        inside = [length for length in self.usual if self.least < length < self.most]
-        width = (self.most - self.least) // MM
-        millimetres = Decimal(self.least // MM) + Decimal(width * (2 * number + 1)) / (2 * TRIED)
-        if len(inside) >= TRIED:
-            millimetres = Decimal(inside[len(inside) * (2 * number + 1) // (2 * TRIED)]) / MM
-        where = {"zones": [self.ninth], "datum": "sub-dash face"} if self.ninth else {"zones": "all"}
-        return {"of": self.size, "reads": f"{round(millimetres)} ± 1 mm", **where}
+
+def numbered(size: str, number: int) -> int:
+    """Which reading of a size goes with the outcome of a number: sizes do not go up and down together."""
+    step, first = STEPS[size]
+    return (step * number + first) % TRIED
+
+
+def one_of_likely(likely: Sequence[int], least: int, most: int, number: int) -> int:
+    """The length of this number among those likely and still possible, where these are enough; else among all."""
+    inside = [length for length in likely if least < length < most]
+    if len(inside) >= ENOUGH:
+        return inside[len(inside) * (2 * number + 1) // (2 * TRIED)]
+    return least + (most - least) * (2 * number + 1) // (2 * TRIED)
 
 
 def unread(place: Place, build: Build) -> tuple[Unread, ...]:
-    """What nobody read at a bare opening of this build: width, height, and the depth of each ninth."""
+    """What nobody read at a bare opening of this build: its front, that of its bezel, and the depth of each ninth."""
     setting = Setting(build, BARE, UNCUT, "aside", plugs_on=False)
-    wanted = body_demands(place, setting)
+    bezel = place.frame.vehicle.places[place.frame.place].kind == "opening behind a bezel"
+    wanted = demands(place.frame._replace(nose_framed=bezel), ANY_BOX, setting)[0]
     known = [_known(rooms, setting, wanted) for rooms in place.accounts]
     spans = [room_spans(rooms, setting, wanted) for rooms in place.accounts]
-    usual = {size: usual_readings(place.frame.book, size) for size in {demand.need for demand in wanted}}
+    likely = {need: likely_lengths(place.frame.book, need) for need in {demand.need for demand in wanted}}
     found = []
     for index, demand in enumerate(wanted):
         if not any(one[index] for one in known):
-            low, high = (limit * MM for limit in LIMITS_MM[f"opening {demand.need}"])
+            low, high = (limit * MM for limit in limits_mm(demand.need))
             tops = [one[index].most for one in spans]
             most = max((top for top in tops if top is not None), default=high) if None not in tops else high
             least = max(low, min(one[index].least for one in spans))
             if least < most:
-                found.append(Unread(demand.need, demand.ninth, least, most, usual[demand.need]))
+                found.append(Unread(demand.need, demand.ninth, least, most, likely[demand.need]))
     return tuple(found)
 
 
-def usual_readings(book: KnowledgeBase, size: str) -> tuple[int, ...]:
-    """What anybody read of this size at any opening of the book and not by eye, shortest first, in nanometres."""
-    limits = LIMITS_MM[f"opening {size}"]
-    notes = (note for note in book.notes.values() if isinstance(note, Measured))
-    lengths = (one.reads.base for note in notes for one in note.readings if one.of == size and one.tool != "eye")
-    return tuple(sorted(length for length in lengths if limits[0] * MM <= length <= limits[1] * MM))
+def limits_mm(need: Need) -> tuple[int, int]:
+    """The usual limits of an opening's size; those of a nose are those of what goes through."""
+    return LIMITS_MM[need if "nose" in need else f"opening {need}"]
 
 
-def read_as(place: Place, build: Build, sizes: Iterable[Unread], numbers: Mapping[str, int]) -> Measured:
-    """The note that somebody would write who read these sizes; `numbers` says which reading each kind of size has."""
-    note = {
-        "id": IMAGINED,
-        "form": "measured",
-        "vehicle": place.frame.vehicle.id,
-        "place": place.frame.place,
-        "splits": dict(build),
-        "numbers": "read back",
-        "readings": [one.reading(numbers[one.size]) for one in sizes],
-    }
-    return Measured.model_validate(note)
+def likely_lengths(book: KnowledgeBase, need: Need) -> tuple[int, ...]:
+    """What an opening may measure: its front about as much as the boxes of the book, its depth as is common."""
+    if need == "depth":
+        return tuple(length * MM for length in range(*BEHIND_MM))
+    spans = [needs_of_unit(book, unit).spans[need] for unit in book.head_units.values()]
+    middles = [(one.low + one.high) // 2 for one in spans if one.low is not None and one.high is not None]
+    return tuple(sorted(middle + over * MM for middle in middles for over in OVER_MM))
 
 
 def _known(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> list[bool]:
-    return [span.most is not None for span in room_spans(rooms.measured(), setting, wanted)]
+    spans = room_spans(rooms.measured(), setting, wanted)
+    return [span.most is not None and span.most - span.least <= COARSE for span in spans]

@@ -1,0 +1,92 @@
+"""All that could be looked at for the open pairs of a place, with what may come of it imagined once."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from bezelbook.reasoning.builds import Build
+from bezelbook.reasoning.cells import Setting
+from bezelbook.reasoning.looks.bench_looks import mount_ways, unit_ways
+from bezelbook.reasoning.looks.look import Promise, Todo
+from bezelbook.reasoning.looks.met import Read, Room
+from bezelbook.reasoning.looks.opening_looks import Accounts, argument_ways, asking_ways, reading_ways
+from bezelbook.reasoning.looks.pair import Pair, is_firm
+from bezelbook.reasoning.looks.way import Bundles, Way, Ways
+from bezelbook.reasoning.looks.weighing import Weighed
+from bezelbook.reasoning.question import Asked
+from bezelbook.reasoning.room import Place
+
+
+@dataclass(frozen=True)
+class Imagined:
+    """A place with the looks at it."""
+
+    place: Place
+
+    @cached_property
+    def _readings(self) -> dict[Build, tuple[Way, ...]]:
+        return {}
+
+    @cached_property
+    def _mounts(self) -> dict[tuple[str, ...], tuple[Way, ...]]:
+        return {}
+
+    @cached_property
+    def _read(self) -> dict[tuple[Ways, int], Read]:
+        return {}
+
+    @cached_property
+    def _rooms(self) -> dict[Setting, tuple[Room, ...]]:
+        return {}
+
+    @cached_property
+    def _notes(self) -> tuple[tuple[Todo, tuple[Accounts, ...]], ...]:
+        return (*asking_ways(self.place), *argument_ways(self.place))
+
+    def promises(self, pair: Pair, question: Asked) -> Iterator[tuple[Todo, Pair, Promise]]:
+        """Every look, here or on the bench, that has a part in settling an open pair, and what it promises.
+
+        `question` is the pair as it is put now, which may know more of the unit than the place's own book.
+        """
+        unit = self.place.frame.book.head_units[pair.unit]
+        ways = (*self._ways(question, pair.build), *unit_ways(unit, question.needs))
+        if ways:
+            bundles = Bundles(question.needs, self._weighed(question), ways, self._read_by)
+            yield from ((todo, pair, promise) for todo, promise in bundles.promises())
+
+    def known(self, pair: Pair, question: Asked) -> object:
+        """All that those promises depend on: as long as this is the same, so are they."""
+        todos = tuple(way.todo for way in self._ways(question, pair.build))
+        weighed = self._weighed(question)
+        return todos, question.needs, [[(one.room.known, one.tried) for one in accounts] for accounts in weighed]
+
+    def _weighed(self, question: Asked) -> list[list[Weighed]]:
+        return [[Weighed(question.needs, room) for room in self._rooms_in(one)] for one in question.settings]
+
+    def asking(self, pair: Pair, question: Asked) -> Iterator[tuple[Todo, Pair, Promise]]:
+        """The same for asking the author of a note what it left blank, and for offering up what is argued over."""
+        for todo, outcomes in self._notes:
+            settled = [is_firm(question, accounts) for accounts in outcomes if accounts]
+            if any(settled):
+                share = Fraction(sum(settled), len(settled))
+                yield todo, pair, Promise(share, share)
+
+    def _ways(self, question: Asked, build: Build) -> tuple[Way, ...]:
+        if build not in self._readings:
+            self._readings[build] = reading_ways(self.place, build)
+        mounts = tuple(key for stack in question.stacks for key in (*stack.key, "|"))
+        if mounts not in self._mounts:
+            self._mounts[mounts] = mount_ways(self.place.frame.book, question.stacks)
+        return (*self._readings[build], *self._mounts[mounts])
+
+    def _rooms_in(self, setting: Setting) -> tuple[Room, ...]:
+        if setting not in self._rooms:
+            self._rooms[setting] = tuple(Room(rooms, setting) for rooms in self.place.accounts)
+        return self._rooms[setting]
+
+    def _read_by(self, ways: Ways, number: int) -> Read:
+        if (ways, number) not in self._read:
+            told = (way.tells(number) for way in ways if way.tells)
+            self._read[ways, number] = Read({spot: span for of in told for spot, span in of.items()})
+        return self._read[ways, number]

@@ -1,0 +1,76 @@
+from fractions import Fraction
+from typing import Any
+
+from bezelbook.kinds.record import Record
+from bezelbook.reasoning.looks.imagined import Imagined
+from bezelbook.reasoning.looks.look import Promise
+from bezelbook.reasoning.looks.pair import Pair, open_pairs
+from bezelbook.reasoning.question import Asked
+from tests.reasoning import making
+
+KNOWN: dict[str, Any] = {
+    "body_width": "178 ± 0.2 mm caliper",
+    "body_height": "100 ± 0.2 mm caliper",
+    "nose_width": "170 ± 0.2 mm caliper",
+    "nose_height": "95 ± 0.2 mm caliper",
+    "body_depth": "110 ± 0.2 mm caliper",
+    "plug_and_bend": "32 ± 1 mm caliper",
+}
+DEEP = making.measured("wire", making.reading("depth", "205 ± 1 mm"))
+
+
+def imagined(*records: Record) -> tuple[Imagined, Pair, Asked]:
+    place = making.place(making.book(*records))
+    pair, question = next(iter(open_pairs(place).items()))
+    return Imagined(place), pair, question
+
+
+def promised(*records: Record) -> dict[str, Promise]:
+    one, pair, question = imagined(*records)
+    found = (*one.promises(pair, question), *one.asking(pair, question))
+    assert {of for _, of, _ in found} <= {pair}
+    return {todo.what: promise for todo, _, promise in found}
+
+
+def test_looks_in_the_car_and_on_the_bench_promise_together() -> None:
+    found = promised(making.unit(**{**KNOWN, "body_depth": "110 mm printed"}), making.roomy())
+    assert set(found) == {"depth from the sub-dash face: all nine ninths", "depth of box"}
+    assert found["depth of box"].alone == 0
+    assert found["depth of box"].share > 0
+
+
+def test_where_nothing_is_left_to_read_there_is_no_promise() -> None:
+    """A body that is too near to what was read to say: no look would tell any better."""
+    near = making.measured("tape", making.reading("width", "178 ± 1 mm"), making.reading("height", "120 ± 1 mm"))
+    assert promised(making.unit(**KNOWN), near, DEEP) == {}
+
+
+def test_asking_promises_in_the_same_way() -> None:
+    kit = making.mount(made_for=[{"vehicle": making.CAR, "place": making.HOLE}])
+    found = promised(kit, making.unit(**KNOWN), making.roomy(), making.tried(mounts=None))
+    asked = found["which mounts were used in the note of somebody, no date"]
+    assert asked == Promise(Fraction(1), Fraction(1))
+
+
+def test_what_is_asked_again_is_worked_out_once() -> None:
+    one, pair, question = imagined(making.unit(**KNOWN))
+    assert list(one.promises(pair, question)) == list(one.promises(pair, question))
+
+
+def test_promises_depend_on_what_is_known_and_on_nothing_else() -> None:
+    def known(*records: Record) -> object:
+        one, pair, question = imagined(making.unit(**KNOWN), *records)
+        return one.known(pair, question)
+
+    assert known() == known()
+    assert known() == known(making.tried("told", sure="told"))
+    assert known() != known(making.roomy())
+    assert known() != known(DEEP)
+
+
+def test_what_depends_on_notes_about_the_very_part_is_never_taken_for_the_same() -> None:
+    def known() -> object:
+        one, pair, question = imagined(making.unit(**KNOWN), making.tried(mounts=None, plugs="off"))
+        return one.known(pair, question)
+
+    assert known() != known()
