@@ -90,7 +90,9 @@ def test_the_line_that_check_prints_settles_it_once_its_gaps_are_filled(run: Run
     [line] = [line for line in run("check").out.splitlines() if line.startswith("  settle: ")]
     words = shlex.split(line.removeprefix("  settle: bezelbook "))
     assert run(*words).err.startswith("bezelbook: the line still has … in it")
-    assert "off the list" in run(*(word.replace("…", "asked") for word in words)).out
+    filled = [word.replace("loom=…", "loom=behind").replace("…", "asked") for word in words]
+    assert "loom=behind" in filled
+    assert "off the list" in run(*filled).out
     assert "settle: " not in run("check").out
 
 
