@@ -6,7 +6,21 @@ from bezelbook.kinds.supply.record import Foam
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.speakers.answer import speaker_answer
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
-from tests.reasoning.speakers.doors import BUILDS, CAR, DOOR, SHELF, ask, book, car, foam, mount, roomy, shop, tried
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    CAR,
+    DOOR,
+    DOORS,
+    SHELF,
+    ask,
+    book,
+    car,
+    foam,
+    mount,
+    roomy,
+    shop,
+    tried,
+)
 
 BRACKET = mount(
     "bracket",
@@ -180,3 +194,8 @@ def test_a_condition_says_how_sure_the_yes_would_be() -> None:
 def test_a_place_that_is_handed_in_need_not_be_read_again() -> None:
     assert speaker_answer(book(roomy()), SpeakerQuestion(CAR, DOOR, speaker="six")).verdict == "goes in"
     assert isinstance(foam(), Foam)
+
+
+def test_a_place_where_nothing_is_near_needs_no_caution() -> None:
+    quiet = car(places={**DOORS, DOOR: {**DOORS[DOOR], "safety": "none"}})
+    assert ask(book(quiet, roomy())).needs == ()

@@ -13,6 +13,7 @@ from tests.reasoning.making import length, unit
 from tests.reasoning.speakers.doors import CAR, DOOR, book, foam, mount, speaker
 
 OF = book(unit(), foam(), mount("ring", thickness="8 mm caliper"), speaker("named", name="The Good One"))
+NOTHING_SAID = '"what" is missing or empty. Write a speaker\'s file name, or sizes such as {"mounting_depth": "63 mm"}.'
 
 
 def read(**data: Any) -> Any:
@@ -51,27 +52,30 @@ def test_sizes_by_their_long_names_and_by_short_ones() -> None:
 @pytest.mark.parametrize(
     ("data", "complaint"),
     [
-        ({"what": "sixx"}, 'the book has no speaker "sixx". Did you mean "six"?'),
-        ({"what": None}, '"what" is missing or empty.'),
-        ({"what": {}}, '"what" is missing or empty.'),
+        ({"what": "sixx"}, 'the book has no speaker "sixx". Did you mean "six"?.'),
+        ({"what": None}, NOTHING_SAID),
+        ({"what": {}}, NOTHING_SAID),
         (
             {"what": {"like": "six"}},
             'no size is given in what. Give at least one, such as {"mounting_depth": "63 mm"}.',
         ),
-        ({"what": {"like": "sixx", "depth": "63 mm"}}, 'the book has no speaker "sixx". Did you mean "six"?'),
-        ({"what": {"width": "63 mm"}}, 'there is no "width" in what.'),
-        ({"what": {"depth": 63}}, "depth is a bare number, 63."),
-        ({"what": "box"}, "box is a head unit, and door-left does not take a box."),
-        ({"state": {"loom": "aside"}}, 'there is no "loom" in state.'),
+        ({"what": {"like": "sixx", "depth": "63 mm"}}, 'the book has no speaker "sixx". Did you mean "six"?.'),
+        ({"what": {"width": "63 mm"}}, 'there is no "width" in what. Did you mean "depth"?.'),
+        ({"what": {"depth": 63}}, 'depth is a bare number, 63. Write "63 mm" or "63 in".'),
+        (
+            {"what": "box"},
+            "box is a head unit, and door-left does not take a box. Ask about a dash opening, or about a speaker here.",
+        ),
+        ({"state": {"loom": "aside"}}, 'there is no "loom" in state. One of: mounts, tabs, gasket, glass, cut.'),
         ({"state": {"tabs": "off"}}, "tabs is 'off'. Write one of: in, out."),
-        ({"state": {"gasket": 3}}, "gasket is not a name. Write a foam's file name"),
-        ({"state": {"gasket": "foan"}}, 'the book has no foam "foan". Did you mean "foam"?'),
+        ({"state": {"gasket": 3}}, 'gasket is not a name. Write a foam\'s file name, or "none".'),
+        ({"state": {"gasket": "foan"}}, 'the book has no foam "foan". Did you mean "foam"?.'),
     ],
 )
 def test_what_cannot_be_read_says_what_is_wrong_and_what_would_mend_it(data: dict[str, Any], complaint: str) -> None:
     with pytest.raises(Wrong) as wrong:
         read(**data)
-    assert f"{wrong.value.what}. {wrong.value.mend}.".startswith(complaint)
+    assert f"{wrong.value.what}. {wrong.value.mend}." == complaint
 
 
 @pytest.mark.parametrize(
@@ -116,11 +120,3 @@ def test_a_foam_by_the_name_on_its_reel() -> None:
     of = book(foam("strip", name="The Soft Strip"))
     data = {"vehicle": CAR, "place": DOOR, "what": "six", "state": {"gasket": "the soft strip"}}
     assert read_question(of, data).read == SpeakerQuestion(CAR, DOOR, gasket="strip", speaker="six")
-
-
-@pytest.mark.parametrize("what", [None, {}])
-def test_what_is_left_out_is_asked_for_whole(what: Any) -> None:
-    with pytest.raises(Wrong) as told:
-        read(what=what)
-    mend = 'Write a speaker\'s file name, or sizes such as {"mounting_depth": "63 mm"}'
-    assert str(told.value) == f'"what" is missing or empty. {mend}.'

@@ -126,3 +126,18 @@ def test_an_oval_speaker_asks_of_both_ways_of_its_hole(short: str, verdict: str)
     ways = [reading("cut-out long way", "140 ± 1 mm"), reading("cut-out short way", short)]
     depths = [reading("rear depth to glass down", "70 ± 1 mm"), reading("front clearance", "20 ± 1 mm")]
     assert first(speaker("oval", basket_short="90 mm caliper"), measured("m", *ways, *depths), what="oval") == verdict
+
+
+@pytest.mark.parametrize(("short", "verdict"), [("95 mm caliper", "goes in"), ("85 mm caliper", "does not")])
+def test_an_oval_speaker_goes_through_an_oval_plate_way_by_way(short: str, verdict: str) -> None:
+    plate = mount("b", mount_kind="plate", inner="140 mm caliper", inner_short=short, thickness="1 mm caliper")
+    assert first(speaker("oval", basket_short="90 mm caliper"), plate, roomy(), what="oval", mounts=["b"]) == verdict
+
+
+@pytest.mark.parametrize(
+    ("worst", "verdict"), [("62 ± 1 mm", "goes in"), ("60 ± 1 mm", "too close"), ("58 ± 1 mm", "does not")]
+)
+def test_the_worst_point_of_the_glass_s_way_decides_and_not_the_glass_all_the_way_down(
+    worst: str, verdict: str
+) -> None:
+    assert first(roomy(glass="70 ± 1 mm"), measured("w", reading("rear depth at worst of travel", worst))) == verdict

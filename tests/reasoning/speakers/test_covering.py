@@ -29,9 +29,15 @@ def test_one_that_is_no_wider_than_the_hole_falls_through(flange: str, verdict: 
 
 def test_the_number_that_decides_is_the_flange() -> None:
     plain = ask(book(speaker(flange="120 mm caliper"), roomy())).plain()
-    assert plain["number"] is not None
-    assert plain["number"]["need"] == "flange"
-    assert plain["number"]["words"].startswith("flange: it reaches 120 mm (4.72 in) at most over the hole")
+    reaches, room = "120 mm (4.72 in)", "it is at least 139 mm (5.47 in)"
+    assert plain["number"] == {
+        "need": "flange",
+        "where": "the hole",
+        "asks": reaches,
+        "room": room,
+        "to_spare": None,
+        "words": f"flange: it reaches {reaches} at most over the hole, and {room}",
+    }
 
 
 def test_how_far_it_reaches_and_how_wide_the_hole_is_at_least() -> None:

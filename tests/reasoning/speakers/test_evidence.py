@@ -9,7 +9,20 @@ from bezelbook.reasoning.evidence import ANY_CUT
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, refused_reading, seat_of
 from bezelbook.reasoning.speakers.stacks import BARE, stack_of
 from tests.reasoning.making import record, unit
-from tests.reasoning.speakers.doors import DOOR, DOORS, OTHER, book, car, foam, measured, mount, place, reading, tried
+from tests.reasoning.speakers.doors import (
+    BUILDS,
+    DOOR,
+    DOORS,
+    OTHER,
+    book,
+    car,
+    foam,
+    measured,
+    mount,
+    place,
+    reading,
+    tried,
+)
 
 
 def standing(*records: Any, where: str = DOOR) -> SpeakerStanding:
@@ -137,3 +150,9 @@ def test_a_note_says_by_how_much_or_does_not() -> None:
     assert not one.without_gap.has_gap
     assert isinstance(one.note, Tried)
     assert not standing(measured("m", reading("front clearance", "20 ± 1 mm"))).has_gap
+
+
+@pytest.mark.parametrize(("subject", "builds"), [("room", 2), ("plug", 1)])
+def test_a_note_of_an_unknown_build_was_of_any_that_differs_in_room(subject: str, builds: int) -> None:
+    splits = {"build": {**BUILDS["build"], "bears_on": {"subjects": [subject]}}}
+    assert len(standing(car(splits=splits), tried()).builds) == builds

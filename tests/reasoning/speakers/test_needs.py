@@ -136,3 +136,11 @@ def test_typed_beside_a_speaker_the_rest_is_that_speaker_s_own() -> None:
 @pytest.mark.parametrize(("size", "span"), [("4 mm caliper", Span(4 * MM, 4 * MM)), ("4 mm printed", BLANK)])
 def test_a_size_of_a_part(size: str, span: Span) -> None:
     assert house_span(book(), read_quantity(size, "length", sized=True)) == span
+
+
+def test_a_flange_is_the_like_speaker_s_where_none_was_typed() -> None:
+    depth, flange = {"mounting_depth": length("63 mm")}, {"flange": length("170 mm")}
+    like = needs(flange="150 mm caliper")
+    assert needs_of_sizes(depth, like).flange == (150 * MM, 150 * MM)
+    assert needs_of_sizes(depth | flange, like).flange == (170 * MM, 170 * MM)
+    assert needs_of_sizes(depth | flange, needs()).flange == (170 * MM, 170 * MM)

@@ -63,3 +63,11 @@ def test_the_rings_for_a_side() -> None:
     of = book(*RINGS)
     assert [ring.id for ring in spacers(place(of))] == ["left-ring", "ring"]
     assert [ring.id for ring in spacers(place(of, "boot"))] == ["ring"]
+
+
+def test_a_mount_that_only_a_reading_was_made_on_is_no_usual_one() -> None:
+    bracket = mount("b", mount_kind="bracket", inner="140 mm caliper", thickness="1 mm caliper")
+    read = resolved(book(bracket, roomy(mounts=["b"])))
+    fitted = resolved(book(bracket, tried(mounts=["b"])))
+    assert [stack.mounts for stack in read.stacks] == [()]
+    assert [stack.mounts for stack in fitted.stacks] == [(), ("b",)]

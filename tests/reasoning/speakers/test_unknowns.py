@@ -4,6 +4,7 @@ from typing import Any
 
 import pytest
 
+from bezelbook.reasoning.speakers.unknowns import unknowns
 from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning.speakers.doors import (
     BUILDS,
@@ -15,7 +16,9 @@ from tests.reasoning.speakers.doors import (
     foam,
     measured,
     mount,
+    place,
     reading,
+    resolved,
     roomy,
     speaker,
     tried,
@@ -160,3 +163,12 @@ def test_behind_a_bracket_everything_but_the_hole_is_not_read() -> None:
         "the depth to the glass was never measured on this side",
         "the room in front was never measured",
     ]
+
+
+def test_a_reading_at_a_place_that_the_vehicle_does_not_list_cannot_be_compared_either() -> None:
+    of = book(measured("m", reading("front clearance", "20 mm", datum=None), place="boot"))
+    assert list(unknowns(place(of, "boot"), resolved(of, "boot", mounts=())))[-1] == Missing(
+        "front clearance 20 mm in m does not say from which face it was measured",
+        "depth gauge or putty from the face that the speaker sits on, 5 min",
+        "whether that number can be used",
+    )

@@ -90,3 +90,14 @@ def test_words_that_name_no_mount_are_each_note_s_own_thing() -> None:
     words = {"mounts": ["some bracket"]}
     both = book(tried("yes", **words), tried("no", **words, verdict="does not", reason="depth"))
     assert len(place(both).accounts) == 1
+
+
+def test_two_rings_that_are_tight_leave_the_depth_behind_them_too_near_to_call() -> None:
+    """By hand: 52 to the glass and 8 of ring are 60 of speaker, 18 in front less 8 its 10, each within 1 mm."""
+    rest = [reading("cut-out", "140 ± 1 mm"), reading("front clearance", "18 ± 1 mm")]
+    tight = measured("m", *rest, reading("rear depth to glass down", "52 ± 1 mm"))
+    rings = [
+        mount(name, thickness=t, inner="150 mm caliper") for name, t in (("a", "8 mm caliper"), ("b", "8.2 mm caliper"))
+    ]
+    found = ask(book(tight, *rings), mounts=None)
+    assert (found.verdict, found.asked.mount_words) == ("too close", "a or b")

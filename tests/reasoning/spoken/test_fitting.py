@@ -54,7 +54,7 @@ def test_rings_of_one_thickness_are_asked_about() -> None:
 def test_a_name_that_two_mounts_share_is_asked_about() -> None:
     shared = (Phrase(("usual",), "mount", "ten"), Phrase(("usual",), "mount", "half"))
     found = Found(("usual",), [None], [(0, shared)])
-    assert isinstance(fitting_said(BOOK, found, "|")[0], Choice)
+    assert fitting_said(BOOK, found, "|") == (Choice("Which mount?", (("ten", "ten"), ("half", "half"))), "|")
 
 
 @pytest.mark.parametrize(

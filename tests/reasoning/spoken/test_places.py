@@ -75,6 +75,9 @@ def test_no_such_place_is_told_from_an_opening_that_takes_no_speaker() -> None:
     nowhere = f"The book has no such place for a speaker in the {CAR.name}. Which place?"
     assert speaker_place(CAR, found("slot rear door", SLOT)) == Choice(nowhere, three)
     assert speaker_place(CAR, found("slot rear", SLOT)) == Choice("shelf slot takes no speaker. Which place?", three)
+    nameless = vehicle(places={"door": DOOR, "slot": {"kind": "pocket", "side": "centre"}})
+    asked = speaker_place(nameless, found("slot rear", SLOT))
+    assert asked == Choice("slot takes no speaker. Which place?", (("door", "door"),))
 
 
 def test_places_are_offered_by_their_names_and_sides_with_what_is_known_there() -> None:

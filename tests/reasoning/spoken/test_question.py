@@ -45,3 +45,12 @@ def test_a_mount_that_two_share_is_asked_about_first() -> None:
 
 def test_a_bare_number_beside_a_speaker_with_sizes_of_its_own_is_told_as_not_read() -> None:
     assert read_words(an_odd_shop(), "cart right footwell red one 63").took == ("63 was not read as a size",)
+
+
+def test_of_a_size_class_the_speakers_sold_as_that_are_offered() -> None:
+    found = read_words(an_odd_shop(), "cart right footwell 130").read
+    assert found == Choice(
+        "No two 5 1/4 in speakers need be alike. Which one, or how deep is it?",
+        (("Blue thirteen", "blue thirteen"), ("Red thirteen", "red thirteen")),
+        at=(("grain-cart-4", "foot-r"),),
+    )

@@ -79,3 +79,7 @@ def test_what_is_no_usual_size_is_in_mm_and_a_depth_is_said_once() -> None:
     assert read("500 deep").took == ["500 read as mm"]
     twice = read("63 deep 143")
     assert (twice.took, twice.rival) == (["63 read as mm", "143 was not read as a size"], None)
+
+
+def test_in_behind_a_class_said_in_millimetres_is_only_a_word() -> None:
+    assert read("165 in").size_class == "6 1/2 in"
