@@ -121,3 +121,13 @@ def test_a_speaker_s_sizes_and_its_hole_have_limits_too() -> None:
     assert [(slip.field, slip.path, slip.readings) for slip in slips(note)] == [
         ("cut-out", ("readings", 0, "reads"), (("centimetres", 143 * MM),)),
     ]
+
+
+@pytest.mark.parametrize(("holes", "asked"), [(4, True), (2, False), (None, False)])
+def test_holes_of_a_circle_are_not_a_few_millimetres_apart(holes: int | None, *, asked: bool) -> None:
+    """Of circles of 70 to 320: sin 30° of the least, for six holes, and sin 60° of the largest, for three."""
+    more = {"bolt_holes": {"count": holes}} if holes else {}
+    for text in ("13.3 mm", "278 mm"):
+        assert bool(slips(measured("m", reading("hole spacing", text), **more))) == asked
+    for text in ("35 mm", "277 mm"):
+        assert not slips(measured("m", reading("hole spacing", text), **more))

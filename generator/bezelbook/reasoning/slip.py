@@ -25,7 +25,10 @@ LIMITS_MM = {
     "cut-out long way": (30, 300),
     "cut-out short way": (30, 300),
     "bolt circle": (70, 320),
+    # Of the least circle with six holes and the largest with three: times sin 30° and sin 60°.
+    "hole spacing": (35, 277),
 }
+ACROSS = ("cut-out", "cut-out long way", "cut-out short way", "bolt circle")
 SPEAKER_SIZES = ("mounting_depth", "cut_out", "basket")
 REPAIRS = (("inches", Fraction(254, 10)), ("centimetres", Fraction(10)))
 
@@ -63,8 +66,13 @@ def _numbers(note: AnyNote) -> Iterator[tuple[tuple[str | int, ...], str, Quanti
         for index, reading in enumerate(note.readings):
             if reading.of in ("depth", "width", "height"):
                 yield ("readings", index, "reads"), f"opening {reading.of}", reading.reads
-            elif reading.of in ("cut-out", "cut-out long way", "cut-out short way", "bolt circle"):
+            elif reading.of in ACROSS or (reading.of == "hole spacing" and _on_a_circle(note)):
                 yield ("readings", index, "reads"), reading.of, reading.reads
+
+
+def _on_a_circle(note: Measured) -> bool:
+    """Whether the holes are counted as those of a circle: two holes make none."""
+    return note.bolt_holes is not None and (note.bolt_holes.count or 0) > 2
 
 
 def _slip(note: str, path: tuple[str | int, ...], field: str, size: Quantity) -> Slip | None:

@@ -11,6 +11,7 @@ READ = {
     "cut-out long way": (30, 300),
     "cut-out short way": (30, 300),
     "bolt circle": (70, 320),
+    "hole spacing": (35, 277),
 }
 TYPED = {"depth": (20, 220), "mounting_depth": (8, 200), "cut_out": (30, 300), "bolt_circle": (70, 320)}
 

@@ -19,6 +19,8 @@ FIELDS = {
     "side": "place",
     "datum": "readings",
 }
+# What is read from a face.
+DEEP = ("depth", "rear depth", "front clearance")
 # What asks for the difference between two notes that may both be true, since one of them left something out.
 ASKS = ("deeper-yes-left-open",)
 
@@ -49,8 +51,9 @@ class Turn:
         """What a note says of it; None for a blank."""
         found = content.get(self.field)
         if self.field == "readings":
-            faces = [one.get("datum") for one in found] if isinstance(found, list) else []
-            return tuple(faces) if all(faces) else None
+            deep = [one for one in found if str(one["of"]).startswith(DEEP)] if isinstance(found, list) else []
+            faces = {one.get("datum") for one in deep}
+            return None if None in faces else tuple(sorted(map(str, faces)))
         return found.get(self.split.name) if self.split and isinstance(found, dict) else found
 
     def open_in(self, notes: Sequence[Note]) -> bool:
