@@ -27,9 +27,9 @@ def test_a_name_that_a_template_lacks_is_a_fault_of_the_publisher() -> None:
 @pytest.mark.parametrize("value", [None, True, 1.5, ("a",)])
 def test_a_value_that_is_no_text_and_no_number_is_a_fault_of_the_publisher(value: object) -> None:
     with pytest.raises(TypeError, match="neither text nor a number"):
-        render("publish/checks.html", groups=[], monday=value)
+        render("publish/checks.html", all_told="none", groups=[], monday=value)
 
 
 def test_a_page_has_no_blank_line() -> None:
-    html = render("publish/checks.html", groups=[], monday="monday.html")
+    html = render("publish/checks.html", all_told="none", groups=[], monday="monday.html")
     assert all(line.strip() for line in html.splitlines())
