@@ -16,6 +16,11 @@ class RoomSpan:
     least: int
     most: int | None
 
+    @property
+    def read(self) -> bool:
+        """Whether notes bound it on both sides; from above alone it may be by a size of something else."""
+        return self.most is not None and self.least > 0
+
 
 def room_spans(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> tuple[RoomSpan, ...]:
     """The room that each demand meets, over every room that agrees with the notes."""

@@ -1,5 +1,7 @@
 """The verdict, in the order that a careful shop would give it."""
 
+import pytest
+
 from tests.reasoning.speakers.doors import (
     BUILDS,
     ask,
@@ -101,3 +103,14 @@ def test_two_rings_that_are_tight_leave_the_depth_behind_them_too_near_to_call()
     ]
     found = ask(book(tight, *rings), mounts=None)
     assert (found.verdict, found.asked.mount_words) == ("too close", "a or b")
+
+
+@pytest.mark.parametrize(("what", "across"), [("ov", "90 mm (3.54 in)"), ("six", "130 mm (5.12 in)")])
+def test_a_hole_of_which_only_the_long_way_was_read_is_asked_for_its_short_way(what: str, across: str) -> None:
+    oval = speaker("ov", basket="130 mm caliper", basket_short="90 mm caliper")
+    deep, front = reading("rear depth to glass down", "80 ± 1 mm"), reading("front clearance", "30 ± 1 mm")
+    found = ask(book(oval, measured("m", reading("cut-out long way", "140 ± 1 mm"), deep, front)), what)
+    assert found.verdict == "goes in if"
+    assert found.conditions[0].words == f"the hole is at least {across} across"
+    whole = "the hole was never measured"
+    assert found.unknown[0].what == (f"{whole} the short way" if what == "ov" else whole)

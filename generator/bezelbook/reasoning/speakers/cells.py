@@ -17,6 +17,7 @@ from bezelbook.values.span import Span
 
 Rear = Literal["fixed", "glass"]
 RoomSize = Literal["long way", "short way", "fixed", "glass", "front"]
+WAYS: tuple[RoomSize, ...] = ("long way", "short way")
 Glass = Literal["up", "run"]
 
 SPEAKER_PLACES: frozenset[PlaceKind] = frozenset(

@@ -150,7 +150,7 @@ def _unknown(rooms: SpeakerRooms, question: SpeakerAsked) -> Iterator[SpeakerDem
         wanted = demands(rooms.frame, needs, setting)
         for demand, room in zip(wanted, rooms.spans(setting, wanted), strict=True):
             high = needs.spans[demand.need].high
-            if room.most is None and (high is None or room.least < high + clearance(rooms.frame, needs, demand)):
+            if not room.read and (high is None or room.least < high + clearance(rooms.frame, needs, demand)):
                 yield demand
 
 

@@ -1,6 +1,7 @@
 """Whether a flange covers the hole it should rest on."""
 
 from bezelbook.reasoning.speakers.cells import (
+    WAYS,
     MountHole,
     RoomSize,
     SpeakerCell,
@@ -11,8 +12,6 @@ from bezelbook.reasoning.speakers.cells import (
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding
 from bezelbook.reasoning.speakers.needs import SpeakerNeeds
 from bezelbook.reasoning.speakers.rooms import SpeakerRooms
-
-WAYS: tuple[RoomSize, ...] = ("long way", "short way")
 
 
 def falls_through(rooms: SpeakerRooms, needs: SpeakerNeeds, setting: SpeakerSetting) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.room_span import RoomSpan
-from bezelbook.reasoning.speakers.cells import DOORS, RoomSize, SpeakerDemand, SpeakerSetting, demands
+from bezelbook.reasoning.speakers.cells import DOORS, WAYS, RoomSize, SpeakerDemand, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, refused_reading
 from bezelbook.reasoning.speakers.question import SpeakerAsked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
@@ -12,9 +12,10 @@ from bezelbook.reasoning.speakers.verdict import judge
 from bezelbook.reasoning.unknowns import Missing, open_builds
 
 BENCH = "caliper, 2 min on the bench"
+HOLE = ("caliper across it, 2 min", "whether a basket goes through")
 NOT_READ: dict[RoomSize, Missing] = {
-    "long way": Missing("the hole was never measured", "caliper across it, 2 min", "whether a basket goes through"),
-    "short way": Missing("the hole was never measured", "caliper across it, 2 min", "whether a basket goes through"),
+    "long way": Missing("the hole was never measured the long way", *HOLE),
+    "short way": Missing("the hole was never measured the short way", *HOLE),
     "fixed": Missing(
         "the depth behind to what does not move was never measured",
         "depth gauge or putty, 5 min",
@@ -53,7 +54,7 @@ def gaps(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
         for rooms in place.accounts
         for setting in question.settings
         for demand, room in _measured(rooms, question, setting)
-        if room.most is not None
+        if room.read
     }
     asked = {
         demand.size
@@ -61,7 +62,11 @@ def gaps(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
         for demand in demands(place.frame, question.needs, setting)
         if not (demand.size in ("long way", "short way") and not setting.stack.through)
     }
-    yield from dict.fromkeys(NOT_READ[size] for size in NOT_READ if size in asked - read)
+    missing, ways = asked - read, asked & {*WAYS}
+    if ways and ways <= missing:
+        yield Missing("the hole was never measured", *HOLE)
+        missing -= ways
+    yield from (NOT_READ[size] for size in NOT_READ if size in missing)
     where = place.frame.vehicle.places.get(place.frame.place)
     if "glass" in read and not place.frame.travel_read and where is not None and where.kind in DOORS:
         yield TRAVEL
