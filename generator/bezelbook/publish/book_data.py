@@ -15,6 +15,7 @@ from bezelbook.publish.spoken_data import spoken_data
 from bezelbook.publish.wording import NUMBERS, VERDICTS
 from bezelbook.reasoning.answer import FIRM
 from bezelbook.reasoning.offer import KINDS, WANTING
+from bezelbook.reasoning.said_box import BOXES
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, NO_SIZES, SIZES, TOO_FINE, UNIT
 from bezelbook.reasoning.size_classes import class_of_nominal
 from bezelbook.reasoning.spoken.places import own_words, takes_speaker
@@ -53,6 +54,7 @@ def _reading() -> dict[str, Any]:
         "same": [[browser_pattern(written), instead] for written, instead in SAME_WORDS],
         "fillers": sorted(FILLERS),
         "sizes": browser_pattern(SIZES.pattern),
+        "boxes": [[browser_pattern(pattern), *sizes] for pattern, sizes in BOXES.items()],
         "noSizes": browser_pattern(NO_SIZES.pattern),
         "sizeGoesOn": browser_pattern(SIZE_GOES_ON.pattern),
         "year": browser_pattern(r"\byear (\d{1,2})\b"),

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.said_box import as_sold
 from bezelbook.reasoning.said_sizes import BARE_UNITS, CHASSIS_MM, NEED_WORDS, SIZES, UNIT, sizes_said
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.fitting import mounts_named
@@ -79,6 +80,7 @@ def _of_opening(book: KnowledgeBase, vehicle: Vehicle, phrases: tuple[Phrase, ..
     place = _place(vehicle, phrases, found)
     units = found.named("unit")
     said = sizes_said(found.left, beside_unit=bool(units))
+    said = said if units else as_sold(said, found.left)
     if isinstance(place, Choice):
         return Reading(place, said.took)
     mounts = _mounts(book, found)

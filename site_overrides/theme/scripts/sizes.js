@@ -22,6 +22,18 @@ bezelbook.sizes = (() => {
     return { ...found, took: [...new Set(found.took)] };
   }
 
+  // The same with the width and the height of a box that was named by how high it is, where neither was said.
+  function asSold(found, left) {
+    const text = left.map((word) => word || "|").join(" ");
+    const boxes = bezelbook.told.reading.boxes.map(([pattern, ...sizes]) => [new RegExp(pattern).exec(text), sizes]);
+    const named = boxes.filter(([match]) => match);
+    if (named.length !== 1 || found.sizes.width || found.sizes.height) return found;
+    const [[[words], [across, up]]] = named;
+    const box = { width: bezelbook.lengths.read(across), height: bezelbook.lengths.read(up) };
+    const told = `${words} read as ${across} x ${up}, which such a box measures`;
+    return { ...found, sizes: { ...box, ...found.sizes }, took: [...found.took, told], text: `${found.text} ${words}` };
+  }
+
   function* groups(text) {
     const { sizes, needs } = bezelbook.told.reading;
     for (const [whole, before, labelled, ...rest] of text.matchAll(new RegExp(sizes, "g"))) {
@@ -102,5 +114,5 @@ bezelbook.sizes = (() => {
     return Object.entries(lengths(parts, unit)).every(([need, { base }]) => usual[need][0] * MM <= base && base <= usual[need][1] * MM);
   }
 
-  return { said, notRead };
+  return { said, asSold, notRead };
 })();

@@ -26,6 +26,7 @@ bezelbook.words = (() => {
     const place = placeOf(found, vehicle);
     const units = named(found, "unit");
     found.sized = bezelbook.sizes.said(found.left, units.length > 0);
+    if (!units.length) found.sized = bezelbook.sizes.asSold(found.sized, found.left);
     const choice = place.choice || whichMount(found) || whichThing(found, units);
     if (choice && !choice.open) return answered(found, null, choice);
     const year = yearOf(found, vehicle);
