@@ -13,6 +13,7 @@ from bezelbook.reasoning.clashes.clash import Path, shared_builds
 from bezelbook.reasoning.clashes.once import once_a_place
 from bezelbook.reasoning.speakers.bolts import OFF, circle_of
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, evidence_at
+from bezelbook.reasoning.speakers.stacks import SpeakerStack
 from bezelbook.values.shown import show_length
 from bezelbook.values.span import Span
 
@@ -85,8 +86,15 @@ def _apart(one: Span, other: Span) -> bool:
 
 def _circles(book: KnowledgeBase, vehicle: str, place: str) -> Iterator[Circle]:
     for one in evidence_at(book, book.vehicles[vehicle], place).standing:
-        if one.stack is not None and not one.stack.mounts:
-            yield from _read(book, one.note, one) if isinstance(one.note, Measured) else _screwed(book, one)
+        if isinstance(one.note, Measured):
+            yield from _read(book, one.note, one) if _of_the_car(one.note, one.stack) else ()
+        elif one.stack is not None and not one.stack.mounts:
+            yield from _screwed(book, one)
+
+
+def _of_the_car(note: Measured, stack: SpeakerStack | None) -> bool:
+    """Whether a circle was read off the car: through rings, or on any mount where the note tells of the car's holes."""
+    return note.bolt_holes is not None or (stack is not None and stack.through)
 
 
 def _read(book: KnowledgeBase, note: Measured, one: SpeakerStanding) -> Iterator[Circle]:
