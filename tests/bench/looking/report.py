@@ -26,6 +26,8 @@ def looked(seed: str, shops: int = SHOPS) -> Iterator[str]:
     said = ", ".join(f"{name} {total / shops:.1f}" for name, total in sums.items())
     yield f"looking                 {shops} shops, minutes until half is settled: {said}"
     yield f"                        {tried - shops} more in which looking never settles half"
+    of_read_first = sums["ours"] / sums["random, read first"]
+    yield f"of random, read first's {of_read_first:.2f}, where nothing is offered up before all is read"
     verdict = "that holds" if holds else "that does not hold"
     yield f"ours of random's        {of_random:.2f}, at most {OF_RANDOM:.2f}"
     yield f"of most asked first's   {of_most_asked:.2f}, at most {OF_MOST_ASKED:.2f}: {verdict}"
