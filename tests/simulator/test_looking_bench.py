@@ -6,7 +6,7 @@ import pytest
 
 from bezelbook.reasoning.looks.ranking import openings
 from tests.bench.looking.draw import shop
-from tests.bench.looking.orders import ORDERS, as_do, can_be_settled, minutes_to_half
+from tests.bench.looking.orders import ORDERS, as_do, minutes_to_half
 from tests.bench.looking.shop import Shop
 
 SEEDS = ("t-0", "t-10", "c-2")
@@ -14,7 +14,7 @@ SEEDS = ("t-0", "t-10", "c-2")
 
 @pytest.fixture(scope="module")
 def shops() -> list[Shop]:
-    return [one for seed in SEEDS if can_be_settled(one := shop(seed))]
+    return [one for seed in SEEDS if (one := shop(seed)).open]
 
 
 def test_looking_as_the_tool_says_beats_looking_at_random(shops: list[Shop]) -> None:

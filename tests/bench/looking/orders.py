@@ -70,22 +70,14 @@ def as_do(one: Shop, look: Look) -> Do | None:
 
 
 def minutes_to_half(one: Shop, order: Order) -> int:
-    """The minutes of looking in a shop, in which that is possible, until half is settled."""
+    """The minutes of looking in a shop until half is settled."""
     one, dice = one.again(), Random(f"{one.seed} order")
     while not one.half:
         one.do(order(one, dice))
     return one.minutes
 
 
-def can_be_settled(one: Shop) -> bool:
-    """Whether something is open, of which half is settled once everything was done that could be."""
-    one = one.again()
-    if one.open and not one.half:
-        one.do(*one.could())
-    return one.half and one.minutes > 0
-
-
 def compared(seed: str) -> Mapping[str, int]:
-    """The minutes by order in the shop of a seed; none where half can never be settled by looking."""
+    """The minutes by order in the shop of a seed; none where nothing is open, since all else can be offered up."""
     one = shop(seed)
-    return {name: minutes_to_half(one, order) for name, order in ORDERS.items()} if can_be_settled(one) else {}
+    return {name: minutes_to_half(one, order) for name, order in ORDERS.items()} if one.open else {}

@@ -25,7 +25,7 @@ def looked(seed: str, shops: int = SHOPS) -> Iterator[str]:
     holds = of_random <= OF_RANDOM and of_most_asked <= OF_MOST_ASKED
     said = ", ".join(f"{name} {total / shops:.1f}" for name, total in sums.items())
     yield f"looking                 {shops} shops, minutes until half is settled: {said}"
-    yield f"                        {tried - shops} more in which looking never settles half"
+    yield f"                        {tried - shops} more in which nothing is open"
     of_read_first = sums["ours"] / sums["random, read first"]
     yield f"of random, read first's {of_read_first:.2f}, where nothing is offered up before all is read"
     verdict = "that holds" if holds else "that does not hold"

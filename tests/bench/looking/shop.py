@@ -100,7 +100,7 @@ class Shop:
         return self._offers[pair]
 
     def unread(self, where: Where, build: Build) -> tuple[Unread, ...]:
-        """What nobody read in a build of an opening."""
+        """What nobody read in a build of an opening: no less for what was offered up there."""
         if (where, build) not in self._unread:
             self._unread[where, build] = unread(self.imagined[where].place, build)
         return self._unread[where, build]
@@ -116,7 +116,8 @@ class Shop:
         changed |= {where for where in self.imagined if not parts.keys().isdisjoint(self._used(where))}
         for where in changed:
             self.imagined[where] = Imagined(place_of(self.book, *where))
-        self._unread = {at: sizes for at, sizes in self._unread.items() if at[0] not in changed}
+        read = {where for where in changed if any(not one.is_offer for one in looks if one.where in (where, None))}
+        self._unread = {at: sizes for at, sizes in self._unread.items() if at[0] not in read}
         for pair in self.weights:
             if pair.unit in parts or (
                 (pair.vehicle, pair.place) in changed and self._bears_on(pair, looks, set(parts))
