@@ -14,7 +14,7 @@ from bezelbook.reasoning.looks.readings import Unread
 from tests.bench.looking.do import PLUGGED, Do
 from tests.simulator.box_world import MM, UNCUT, Kit, Room, Unit, World
 from tests.simulator.draw_parts import FIELD
-from tests.simulator.meeting import meetings
+from tests.simulator.meeting import Meeting, meetings
 from tests.simulator.saying import in_mm, read_off_signed
 
 GIVE = {"front": MM // 2, "depth": MM, "plug": RULED}
@@ -55,16 +55,22 @@ class Metal:
                 readings.append({"of": size.size, "reads": reads, "tool": CALIPER})
         return {"form": "measured", **_at(where, one.build), "readings": readings}
 
-    def offered(self, one: Do) -> dict[str, Any]:
-        """The note of somebody who offered a unit up: whether it went in is what the metal said."""
+    def offered(self, one: Do, *, knows_exit: bool) -> dict[str, Any]:
+        """The note of somebody who offered a unit up: whether it went in is what the metal said, and what stopped it.
+
+        As long as nobody `knows_exit` of its plug, body and plug are not told apart, and depth is never blamed.
+        """
         where, unit = one.where or ("", ""), self._part(one.part)
         kits = [kit for name in one.mounts for kit in self.world.kits if kit.name == name]
         assert isinstance(unit, Unit)
         met = meetings(self._room(where, one.build), kits, unit.sizes, unit.exit, plugs_on=True)
-        verdict = "does not" if any(one.spare < 0 for one in met) else "goes in"
+        short = [one for one in met if one.spare < 0]
         state = {"mounts": list(one.mounts) or "none", "cut": UNCUT, "loom": "aside", "plugs": "on"}
-        said = {"form": "tried", "what": one.part, "verdict": verdict, "sure": "dry-fitted"}
-        return {**said, **_at(where, one.build), **state}
+        said = {"form": "tried", "what": one.part, "sure": "dry-fitted", **_at(where, one.build), **state}
+        if not short:
+            return {**said, "verdict": "goes in"}
+        blamed = [one for one in short if knows_exit or not one.ninth]
+        return {**said, "verdict": "does not", **(_blame(blamed) if blamed else {})}
 
     def measured(self, one: Do, says: dict[str, Any]) -> Record:
         """The record of a part with what was read of it on the bench, which `says` is made to say."""
@@ -93,6 +99,14 @@ class Metal:
 
 def _at(where: tuple[str, str], build: Build) -> dict[str, Any]:
     return {"vehicle": where[0], "place": where[1], "splits": dict(build)}
+
+
+def _blame(short: Sequence[Meeting]) -> dict[str, Any]:
+    worst = min(short, key=lambda one: one.spare)
+    return {
+        "reason": "nose" if worst.size.startswith("nose") else worst.size,
+        "where": [worst.ninth] if worst.ninth else [],
+    }
 
 
 def note_of(number: int, said: Mapping[str, Any]) -> Record:

@@ -129,9 +129,9 @@ class Shop:
         """What the notes say of these looks that were taken at a car."""
         for one in looks:
             if one.where:
-                yield (
-                    self.metal.offered(one) if one.is_offer else self.metal.read(one, self.unread(one.where, one.build))
-                )
+                knows_exit = "plug_exit" in self.says.get(one.part, {})
+                offered = one.is_offer and self.metal.offered(one, knows_exit=knows_exit)
+                yield offered or self.metal.read(one, self.unread(one.where, one.build))
 
     def _bears_on(self, pair: Pair, looks: Sequence[Do], parts: set[str]) -> bool:
         """Whether looks at a place, and at these parts, may say anything of a pair there.
