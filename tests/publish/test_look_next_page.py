@@ -46,6 +46,26 @@ def test_a_look_on_the_bench_needs_no_car() -> None:
     assert "No look would settle a head unit's answer here: small van." in whole.text
 
 
+def test_what_is_too_close_is_offered_up() -> None:
+    near = making.measured("wire", making.reading("depth", "142 ± 1 mm"))
+    sizes = {"body_width": "178 ± 0.2 mm caliper", "body_height": "100 ± 0.2 mm caliper"}
+    known = {**NOSE, **sizes, "nose_width": "170 ± 0.2 mm caliper", "nose_height": "95 ± 0.2 mm caliper"}
+    plug = {"plug_and_bend": "30 ± 0.1 mm caliper"}
+    short = making.unit("short", **known, **plug, body_depth="111.5 ± 0.2 mm caliper")
+    deep = making.unit("deep", **known, **plug, body_depth="112.5 ± 0.2 mm caliper")
+    looks = page(short, deep, making.roomy(), near).all("section", kind="look")
+    assert len(looks) == 2
+    for look, unit, other in zip(looks, ("deep", "short"), ("short", "deep"), strict=True):
+        assert look.all("p", kind="where")[0].text == "small van, dash centre"
+        for words in (
+            f"Offer up {unit} with no mount, nothing cut, loom aside, plugs on",
+            "With the unit itself · 5 min · settles on average 1.5 of 2 open answers",
+            f"{unit} small van, dash centre whether it goes in or not",
+            f"{other} small van, dash centre if it goes in, or if it does not",
+        ):
+            assert words in look.text
+
+
 def test_what_a_look_settles_only_with_others_is_said_apart() -> None:
     printed = making.unit(**NOSE, body_depth="110 mm printed")
     alone, other = page(printed, making.unit("known", **NOSE), making.roomy()).all("section", kind="look")

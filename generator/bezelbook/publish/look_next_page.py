@@ -13,6 +13,7 @@ from bezelbook.publish.site_file import SiteFile
 from bezelbook.publish.template import render
 from bezelbook.publish.wording import build_words
 from bezelbook.reasoning.looks.look import Look
+from bezelbook.reasoning.looks.offer_looks import UNIT_ITSELF
 from bezelbook.reasoning.looks.pair import Pair
 from bezelbook.reasoning.looks.ranking import looks
 from bezelbook.values.listed import counted
@@ -94,7 +95,7 @@ def _entry(book: KnowledgeBase, number: int, look: Look, to: Links) -> Entry:
         todo.tool,
         f"{todo.minutes} min",
         _settles(look),
-        tuple(_settled(book, pair, share, to) for pair, share in _likeliest(look)),
+        tuple(_settled(book, pair, _when(look, share), to) for pair, share in _likeliest(look)),
     )
 
 
@@ -120,17 +121,19 @@ def _likeliest(look: Look) -> Iterator[tuple[Pair, Fraction]]:
     )
 
 
-def _settled(book: KnowledgeBase, pair: Pair, share: Fraction, to: Links) -> Settled:
+def _settled(book: KnowledgeBase, pair: Pair, when: str, to: Links) -> Settled:
     build = build_words(pair.build)
     return Settled(
         book.head_units[pair.unit].name,
         to.head_unit(pair.unit),
         place_words(book, pair.vehicle, pair.place) + (f", {build}" if build else ""),
-        _when(share),
+        when,
     )
 
 
-def _when(share: Fraction) -> str:
+def _when(look: Look, share: Fraction) -> str:
+    if look.todo.tool == UNIT_ITSELF and share:
+        return "whether it goes in or not" if share == 1 else "if it goes in, or if it does not"
     if share == 1:
         return "whatever it reads"
     return f"in {share.numerator} of {share.denominator} cases" if share else "together with other looks"

@@ -1,6 +1,6 @@
 """The verdict on a question, in the order that a careful shop would give it."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from bezelbook.reasoning.cells import Setting, demands
@@ -36,7 +36,7 @@ def judge(place: Place, question: Asked) -> Judgement:
     found = tuple(conditions(place, question))
     if found:
         return Judgement("goes in if", found)
-    return Judgement("too close" if any(_close_calls(place, question)) else "nobody has tried")
+    return Judgement("too close" if too_close(place, question) else "nobody has tried")
 
 
 def viable(place: Place, question: Asked) -> Asked:
@@ -54,10 +54,9 @@ def _takes(place: Place, question: Asked) -> bool:
     return any(rooms.takes(question.needs, setting) for rooms in place.accounts for setting in question.settings)
 
 
-def _close_calls(place: Place, question: Asked) -> Iterator[bool]:
-    for rooms in place.accounts:
-        for setting in question.settings:
-            yield _close(rooms, question, setting)
+def too_close(place: Place, question: Asked) -> bool:
+    """Whether some demand was measured too near to call, in any setting by any account that leaves it open."""
+    return any(_close(rooms, question, setting) for rooms in place.accounts for setting in question.settings)
 
 
 def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:

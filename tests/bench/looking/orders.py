@@ -3,13 +3,13 @@
 from collections.abc import Callable, Mapping
 from random import Random
 
-from bezelbook.reasoning.looks.bench_looks import (
-    RULER,
-)
+from bezelbook.reasoning.looks.bench_looks import RULER
 from bezelbook.reasoning.looks.look import Look
+from bezelbook.reasoning.looks.offer_looks import UNIT_ITSELF
 from bezelbook.reasoning.looks.opening_looks import CALIPER, GAUGE
+from tests.bench.looking.do import DEEP, FRONT, MOUNT, PLUGGED, SIZES, WHOLE, Do
 from tests.bench.looking.draw import shop
-from tests.bench.looking.shop import DEEP, FRONT, MOUNT, PLUGGED, SIZES, Do, Shop
+from tests.bench.looking.shop import Shop
 
 Order = Callable[[Shop, Random], Do]
 
@@ -17,7 +17,7 @@ Order = Callable[[Shop, Random], Do]
 def ours(one: Shop, dice: Random) -> Do:
     """The look that the tool puts first; anything at all where it knows of none."""
     could = one.could()
-    return next((do for look in one.looks() if (do := _as_do(one, look)) in could), dice.choice(could))
+    return next((do for look in one.looks() if (do := as_do(one, look)) in could), dice.choice(could))
 
 
 def at_random(one: Shop, dice: Random) -> Do:
@@ -25,25 +25,43 @@ def at_random(one: Shop, dice: Random) -> Do:
     return dice.choice(one.could())
 
 
-def most_asked_first(one: Shop, dice: Random) -> Do:
-    """What bears on the open question that was asked most: its opening, then its unit, then what it goes in with."""
+def at_random_read_first(one: Shop, dice: Random) -> Do:
+    """Whatever is at hand to read, and once all is read, any unit that is open."""
     could = one.could()
+    return dice.choice([do for do in could if not do.is_offer] or could)
+
+
+def most_asked_first(one: Shop, dice: Random) -> Do:
+    """What bears on the open question that was asked most: its opening, then its unit, then what it goes in with.
+
+    Once nothing of that is left to read, its unit is offered up.
+    """
+    could = one.could()
+    read = [do for do in could if not do.is_offer]
     ranked = sorted(one.open, key=lambda pair: (-one.weights[pair], pair.vehicle, pair.place, pair.build, pair.unit))
     for pair in ranked:
-        here = [do for do in could if do.where == (pair.vehicle, pair.place) and do.build == pair.build]
+        here = [do for do in read if do.where == (pair.vehicle, pair.place) and do.build == pair.build]
         used = [pair.unit, *(key for stack in one.open[pair].stacks for key in stack.key)]
-        bench = [do for part in used for do in could if do.part == part]
-        if here or bench:
-            return [*here, *bench][0]
+        bench = [do for part in used for do in read if do.part == part]
+        found = [*here, *bench, *one.offers(pair)]
+        if found:
+            return found[0]
     return dice.choice(could)
 
 
-ORDERS: Mapping[str, Order] = {"ours": ours, "random": at_random, "most asked first": most_asked_first}
+ORDERS: Mapping[str, Order] = {
+    "ours": ours,
+    "random": at_random,
+    "random, read first": at_random_read_first,
+    "most asked first": most_asked_first,
+}
 
 
-def _as_do(one: Shop, look: Look) -> Do | None:
+def as_do(one: Shop, look: Look) -> Do | None:
     """A look of the tool in terms of what can be done here; None for asking somebody and for offering up again."""
     todo = look.todo
+    if todo.vehicle and todo.place and todo.tool == UNIT_ITSELF:
+        return Do((todo.vehicle, todo.place), todo.builds[0], todo.about or "", WHOLE, todo.mounts)
     if todo.vehicle and todo.place:
         sizes = {CALIPER: FRONT, GAUGE: DEEP}.get(todo.tool)
         return Do((todo.vehicle, todo.place), todo.builds[0], "", sizes) if sizes else None
@@ -52,22 +70,14 @@ def _as_do(one: Shop, look: Look) -> Do | None:
 
 
 def minutes_to_half(one: Shop, order: Order) -> int:
-    """The minutes of looking in a shop, in which that is possible, until half is settled."""
+    """The minutes of looking in a shop until half is settled."""
     one, dice = one.again(), Random(f"{one.seed} order")
     while not one.half:
         one.do(order(one, dice))
     return one.minutes
 
 
-def can_be_settled(one: Shop) -> bool:
-    """Whether something is open, of which half is settled once everything was read that could be."""
-    one = one.again()
-    if one.open and not one.half:
-        one.do(*one.could())
-    return one.half and one.minutes > 0
-
-
 def compared(seed: str) -> Mapping[str, int]:
-    """The minutes by order in the shop of a seed; none where half can never be settled by looking."""
+    """The minutes by order in the shop of a seed; none where nothing is open, since all else can be offered up."""
     one = shop(seed)
-    return {name: minutes_to_half(one, order) for name, order in ORDERS.items()} if can_be_settled(one) else {}
+    return {name: minutes_to_half(one, order) for name, order in ORDERS.items()} if one.open else {}

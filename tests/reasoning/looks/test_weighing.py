@@ -82,3 +82,14 @@ def test_it_asks_for_what_it_is_said_to_ask_for() -> None:
     assert found is not None
     wide = replace(one.needs, spans={**one.needs.spans, "width": Span(190 * MM, 191 * MM)})
     assert one.view(wide, found) is False
+
+
+def test_what_nothing_shows_to_be_met_is_unsure() -> None:
+    one = weighed(making.unit(), making.roomy())
+    assert {demand.need for demand in one.unsure} == {"depth", "plug"}
+    whole = making.measured("wire", making.reading("depth", "205 ± 1 mm"))
+    assert weighed(making.unit(), making.roomy(), whole).unsure == frozenset()
+    near = making.measured("wire", making.reading("depth", "142 ± 1 mm"))
+    assert {(demand.need, demand.ninth) for demand in weighed(making.unit(), making.roomy(), near).unsure} == {
+        ("plug", "right")
+    }

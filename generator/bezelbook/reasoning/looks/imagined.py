@@ -1,6 +1,6 @@
 """All that could be looked at for the open pairs of a place, with what may come of it imagined once."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
@@ -10,12 +10,14 @@ from bezelbook.reasoning.cells import Setting
 from bezelbook.reasoning.looks.bench_looks import mount_ways, unit_ways
 from bezelbook.reasoning.looks.look import Promise, Todo
 from bezelbook.reasoning.looks.met import Read, Room
+from bezelbook.reasoning.looks.offer_looks import offer_promises, offers
 from bezelbook.reasoning.looks.opening_looks import Accounts, argument_ways, asking_ways, reading_ways
 from bezelbook.reasoning.looks.pair import Pair, is_firm
 from bezelbook.reasoning.looks.way import Bundles, Way, Ways
 from bezelbook.reasoning.looks.weighing import Weighed
 from bezelbook.reasoning.question import Asked
 from bezelbook.reasoning.room import Place
+from bezelbook.reasoning.verdict import too_close
 
 
 @dataclass(frozen=True)
@@ -49,8 +51,7 @@ class Imagined:
 
         `question` is the pair as it is put now, which may know more of the unit than the place's own book.
         """
-        unit = self.place.frame.book.head_units[pair.unit]
-        ways = (*self._ways(question, pair.build), *unit_ways(unit, question.needs))
+        ways = self._to_read(pair, question)
         if ways:
             bundles = Bundles(question.needs, self._weighed(question), ways, self._read_by)
             yield from ((todo, pair, promise) for todo, promise in bundles.promises())
@@ -71,6 +72,23 @@ class Imagined:
             if any(settled):
                 share = Fraction(sum(settled), len(settled))
                 yield todo, pair, Promise(share, share)
+
+    def offering(
+        self, questions: Mapping[Pair, Asked], asked_for: Callable[[Pair], bool]
+    ) -> Iterator[tuple[Todo, Pair, Promise]]:
+        """The same for offering a unit up, which takes longer than reading.
+
+        It is worth that only where somebody asked for the unit, or where the answer is too close or nothing is left to
+        read; it may settle any of these open pairs.
+        """
+        of = {pair: tuple(offers(self.place, pair, one, self._weighed(one))) for pair, one in questions.items()}
+        for pair, question in questions.items():
+            if asked_for(pair) or not self._to_read(pair, question) or too_close(self.place, question):
+                yield from offer_promises(of, pair)
+
+    def _to_read(self, pair: Pair, question: Asked) -> tuple[Way, ...]:
+        unit = self.place.frame.book.head_units[pair.unit]
+        return (*self._ways(question, pair.build), *unit_ways(unit, question.needs))
 
     def _ways(self, question: Asked, build: Build) -> tuple[Way, ...]:
         if build not in self._readings:

@@ -17,7 +17,8 @@ PLUG = Fraction(3, 4)
 class Todo:
     """What somebody would do: where, in which builds of it (none for the bench), what, with what, how many minutes.
 
-    `about` is the unit on the bench or the note that is asked about, by its file name.
+    `about` is the unit on the bench or offered up, or the note that is asked about, by its file name; `mounts` are
+    those with which a unit is offered up, none for the bare opening.
     """
 
     vehicle: str | None
@@ -28,6 +29,7 @@ class Todo:
     minutes: int
     bay_hours: Fraction
     about: str | None = None
+    mounts: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

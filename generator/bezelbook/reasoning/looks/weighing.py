@@ -5,9 +5,11 @@ from functools import cached_property
 
 from bezelbook.reasoning.cells import Demand, demands
 from bezelbook.reasoning.evidence import Standing
-from bezelbook.reasoning.looks.met import AllMet, Met, Room
+from bezelbook.reasoning.looks.met import AllMet, Met, Read, Room
 from bezelbook.reasoning.needs import Needs
 from bezelbook.reasoning.room import with_clearance
+
+NOTHING_MORE = Read({})
 
 
 @dataclass(frozen=True)
@@ -44,6 +46,18 @@ class Weighed:
         if any(_short(one, needs) for one in met.body) or (met.plug and all(_short(one, needs) for one in met.plug)):
             return False
         return True if all(self._fits(one, needs) for one in (*met.body, *met.plug)) else None
+
+    @cached_property
+    def unsure(self) -> frozenset[Demand]:
+        """The demands that nothing shows to be met, as it is known now."""
+        met = self.room.met(self.needs, NOTHING_MORE)
+        return frozenset(
+            one.demand
+            for all_met in (met,)
+            if all_met
+            for one in (*all_met.body, *all_met.plug)
+            if not self._fits(one, self.needs)
+        )
 
     def _fits(self, one: Met, needs: Needs) -> bool:
         most = needs.spans[one.demand.need].high
