@@ -8,7 +8,7 @@ import pytest
 from bezelbook.values.withheld import found_in, withheld
 
 HIDDEN = {
-    "a chassis number": ["1M8GDM9AXKP042788", "stamped WVWZZZ1JZXW000001 under the glass"],
+    "a chassis number": ["1M8GDM9AXKP042788", "stamped 9ZZZZZ1JZXW000001 under the glass"],
     "a phone number": [
         "+44 20 7946 0958",
         "call 555-123-4567",
@@ -58,6 +58,9 @@ SHOWN = [
     "DIN 75490",
     "ISO 10487",
     "ring 14.5",
+    "Used a ring. (fitted, db, 2025-06-05)",
+    "rings 8 10 12 15 18 on the shelf, ring 10 12 15 fits too",
+    "call back on 2025-06-05",
     "square 24",
     "long 24 offset key",
     "A4 permanent",

@@ -6,11 +6,15 @@ from collections.abc import Iterator
 # A name without a title, and a plate that looks like a shop's own word, cannot be told from other words.
 _VIN = r"\b(?=[A-HJ-NPR-Z0-9]*[A-Z])(?=(?:[A-HJ-NPR-Z]*[0-9]){4})[A-HJ-NPR-Z0-9]{17}\b"
 _DATE = r"(?![0-9]{4}-[0-9]{2}-[0-9]{2}\b)"
+# A ring is also what a speaker sits on.
+_RING = r"ring (?:me|him|her|us|them|back|up|the [a-z]+)"
 _PHONE = (
     r"(?<![\w.+])\+[0-9][0-9 ().-]{6,16}[0-9]\b"
     rf"|(?<![\w.,/-]){_DATE}0[0-9]{{1,4}}[ /-][0-9][0-9 -]{{4,10}}[0-9]\b(?! ?(?:mm|cm|in|V|ohm)\b)"
     r"|(?<![\w.,-])\(?[0-9]{3}\)?[-. ]?[0-9]{3}[-.][0-9]{4}\b"
-    r"|(?i:\b(?:phone|tel|telephone|mobile|cell|call|ring|text)\b)[^0-9\n]{0,20}\+?[0-9](?:[0-9 ().-]{4,14})[0-9]\b"
+    rf"|(?i:\b(?:phone|tel|telephone|mobile|cell|call|text|{_RING})\b)[^0-9\n]{{0,20}}"
+    rf"\+?{_DATE}[0-9](?:[0-9 ().-]{{4,14}})[0-9]\b"
+    r"|(?i:\bring )[0-9]{6,}\b"
 )
 _PLATE = (
     r"\b[A-Z]{2}[0-9]{2} ?[A-Z]{3}\b"
