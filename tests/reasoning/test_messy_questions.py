@@ -273,7 +273,7 @@ MEANT: Mapping[str, dict[str, Any]] = {
     "slim double hatch late early late": {"unit": "short-double", "splits": {"build": "late"}},
     # Words that may mean either of two splits mean neither.
     "slim double hatch the same": {"unit": "short-double"},
-    "hatch year 4 double din 165 mm": {"depth": 165, "year": 4},
+    "hatch year 4 double din 165 mm": {"width": 178, "height": 100, "depth": 165, "year": 4},
     "hatch year 0 165 mm": {"depth": 165},
     "hatch 165 deep, proud kit then half-inch ring": {"depth": 165, "mounts": ("proud-kit", "half-inch-ring")},
     "hatch 165 deep, half-inch ring then flush kit": {"depth": 165, "mounts": ("half-inch-ring", "flush-kit")},
@@ -312,7 +312,7 @@ ASKED = {
     "roadster door 143": "Is 143 its depth, or the hole it needs?",
     "hatch dash": "Which one, or how deep is it?",
     "hatch 2": "Which one, or how deep is it?",
-    "hatch double": "Which one, or how deep is it?",
+    "hatch double": "How deep is it?",
     "hatch black one": "Which one?",
     "short double or floating ten, hatch": "Which one?",
     "hatch short double usual kit": "Which mount?",
