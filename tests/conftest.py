@@ -4,6 +4,8 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+from xdist.remote import Producer
+from xdist.scheduler import LoadScopeScheduling
 
 # The same cases every time, so that a red run stays red; `make fuzz` makes up new ones. How long an example
 # takes says nothing on a busy machine, so nothing fails for that.
@@ -54,6 +56,7 @@ def vectors(root: Path) -> Path:
 
 # What is asked of pages and commands is that they are right; lines are counted where the core itself is asked.
 WHOLE = ("/tests/publish/", "/tests/cli/")
+SITES = "/tests/site/built/"
 
 
 @pytest.hookimpl(tryfirst=True)
@@ -62,3 +65,23 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         if any(folder in item.path.as_posix() for folder in WHOLE):
             item.add_marker(pytest.mark.no_cover)
+
+
+@pytest.hookimpl(trylast=True, specname="pytest_collection_modifyitems")
+def counted_first(items: list[pytest.Item]) -> None:
+    """An answer kept from a test whose lines are not counted would hide lines from one whose lines are; then sites."""
+    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, SITES not in item.path.as_posix()))
+
+
+class ByFile(LoadScopeScheduling):  # type: ignore[misc]
+    """Side by side, a file at a time, in the order above; the built sites are one batch, as each is built once."""
+
+    def _split_scope(self, nodeid: str) -> str:
+        file = nodeid.partition("::")[0]
+        return SITES if SITES in f"/{file}" else file
+
+
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> ByFile:
+    """With -n the tests are handed out this way; without it this is not asked."""
+    config.option.loadscopereorder = False
+    return ByFile(config, log)
