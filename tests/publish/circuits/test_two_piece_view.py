@@ -5,10 +5,11 @@ from bezelbook.publish.circuits.two_piece_view import TwoPieces, two_piece_jobs
 from bezelbook.reasoning.circuits.cars import cars_of
 from bezelbook.reasoning.circuits.two_piece import fits_in
 from tests.publish.pages_of import pages_about
-from tests.reasoning.circuits.a_car import CAR, DASH, book, connector, plug_in, seen, vehicle
+from tests.reasoning.circuits.a_car import CAR, DASH, book, connector, plug_in, seen, tried, vehicle
 from tests.reasoning.making import record
 
 BAY = "boot-bay"
+BARE = {"mounts": "none", "plugs": "on", "loom": "aside", "cut": "nothing"}
 DISPLAY = record(
     "head_units",
     "display",
@@ -60,3 +61,12 @@ def test_both_pages_show_it() -> None:
     for unit in ("display", "box"):
         assert "As a radio in two pieces" in pages[head_unit_page(unit)].text
         assert "boot bay" in pages[head_unit_page(unit)].text
+
+
+def test_where_a_piece_has_no_place_no_leads_are_told() -> None:
+    no = tried("no", what="display", verdict="does not", sure="dry-fitted", reason="depth", **BARE)
+    base = book(van(), DISPLAY, BOX, seen("one"), plug_in(), no)
+    late = cars_of(base, base.vehicles[CAR], DASH, {"build": "late", "audio": "base"})[0]
+    [job] = two_piece_jobs(late, fits_in(base), Links(vehicle_page(CAR), base))
+    assert (job.verdict, job.pieces, job.rows, job.looks) == ("the Thin face does not go in", (), (), ())
+    assert [seat.piece for seat in job.seats] == ["Thin face", "Brick"]

@@ -8,10 +8,11 @@ from bezelbook.reasoning.circuits.in_words import (
     own_supply,
     rows_together,
     verdict_words,
+    would_do,
 )
 from bezelbook.reasoning.circuits.jobs import JOBS, Job
 from bezelbook.reasoning.circuits.table import table
-from tests.reasoning.circuits.a_car import SPEAKERS, after, chained, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import SPEAKERS, SUPPLY, after, chained, metered, plug_in, seen, tee
 from tests.reasoning.making import record
 
 
@@ -61,6 +62,23 @@ def test_the_verdict_names_what_is_missing() -> None:
     assert verdict_words(chained(seen("one"), plug_in())) == "complete, once the looks below are made"
     assert verdict_words(chained(seen("one"))) == "nothing in the book that is known to be right here does it"
     assert verdict_words(chained()) == "nobody knows: the plug comes first"
+
+
+def test_what_is_complete_says_what_nobody_has_proven_there() -> None:
+    fronts = metered("meter", *enumerate(("constant", "ground", "accessory", *SPEAKERS[:4]), 1))
+    assert verdict_words(chained(fronts, plug_in())) == "complete; left rear ± and right rear ± to be metered first"
+    assert verdict_words(chained(fronts, plug_in("plug-in", *SUPPLY, *SPEAKERS[:4]))) == "complete"
+
+
+def test_where_nothing_goes_in_it_says_what_would() -> None:
+    apart = "; or the sound taken at the speakers themselves, with their linings off."
+    between = "It takes a T that goes between The square and the radio and"
+    assert would_do(chained(seen("one"))) == "It takes an adapter that goes into The square and ends in bare leads."
+    keep, sub = (would_do(chained(seen("one"), job=Job(job))) for job in JOBS[1:])
+    assert (keep, sub) == (f"{between} cuts the front speakers{apart}", f"{between} taps two of the speakers{apart}")
+    taps = tee("tee", cut=(), ways=dict.fromkeys(SPEAKERS[4:], "tapped"))
+    assert would_do(chained(seen("one"), taps, job=Job("add a sub"))) == ""
+    assert would_do(chained()) == "", "which plug it has comes first"
 
 
 PAIRS = "Load resistors across left front ± and right front ± from the radio: "

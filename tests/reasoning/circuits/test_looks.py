@@ -149,3 +149,23 @@ def test_what_several_pieces_leave_untraced_is_asked_once() -> None:
     found = whats(chained(*cars, plug_in(), plug_in("camera-lead", "camera", ends=other)))
     [untraced] = [what for what in found if "nobody has traced" in what and "The camera-lead" in what]
     assert "the The camera-lead" in untraced
+
+
+def test_a_second_plug_of_an_adapter_is_looked_for_where_nobody_has_seen_its_other_half() -> None:
+    ends = {
+        "a": {"connector": "square", "side": "unit side"},
+        "b": {"connector": "round", "side": "unit side"},
+        "c": {"connector": "gone", "side": "unit side"},
+        "d": {"ends_in": "bare leads"},
+    }
+    ways = {circuit: {"does": "passes", "between": ["a", "d"]} for circuit in ("constant", "ground", "accessory")}
+    ways |= {circuit: {"does": "passes", "between": ["b", "d"]} for circuit in EVERYTHING[3:]}
+    both = plug_in("both", ends=ends, ways=ways)
+    [look] = [one for one in looks(chained(connector("round"), seen("one"), both)) if "a plug for" in one.what]
+    assert look == Missing(
+        "the The both has a plug for The round, which nobody has seen in this build",
+        "look behind the radio for it, 2 min with the bezel off",
+        "what would come through it",
+    )
+    two = (seen("one"), seen("two", "round"))
+    assert not any("a plug for" in what for what in whats(chained(connector("round"), *two, both)))

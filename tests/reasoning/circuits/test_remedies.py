@@ -2,7 +2,7 @@ import pytest
 
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.remedies import Lack, lacks
-from tests.reasoning.circuits.a_car import SPEAKERS, chained, every_cavity, module, plug_in, seen, tee, tried
+from tests.reasoning.circuits.a_car import SPEAKERS, chained, every_cavity, metered, module, plug_in, seen, tee, tried
 
 
 def lack(*records: object, circuit: str = "accessory", job: str = "replace the radio") -> Lack:
@@ -133,3 +133,22 @@ def test_a_box_that_wants_a_lead_which_fakes_a_signal_or_is_wrong_here_is_not_of
     failed = tried("two", adapters=["other"], verdict="does not", reason="circuit")
     assert lack(BARE, box, plug_in("other"), failed, circuit="speed").remedies[0].startswith("a module that reads")
     assert lack(BARE, box, plug_in("other"), circuit="speed").remedies[0] == "the The box, which wants the The other"
+
+
+def test_what_is_in_the_plug_is_taken_from_there_first() -> None:
+    lit = metered("meter", (3, "illumination"), (6, "left front +"), (7, "reverse"))
+    usual = "a fuse that comes with the side lights, or go without: the display keeps its day colours"
+    without = plug_in("plug-in", "constant", ways={"illumination": "not there", "left front +": "not there"})
+    assert lack(without, lit, circuit="illumination").remedies == (
+        "a lead from cavity 3 of the plug, metered first",
+        usual,
+    )
+    assert lack(without, lit, circuit="left front +").remedies == ("a lead from cavity 6 of the plug, metered first",)
+    assert lack(without, lit, circuit="reverse").remedies == (
+        "a lead from cavity 7 of the plug, metered first",
+        "a module that reads the true signal off the bus, or go without: it is never made up",
+    )
+    told = metered("told", (4, "illumination"), (5, "illumination"), sure="told")
+    argued = metered("other", (4, "illumination"))
+    assert lack(without, told, circuit="illumination").remedies == (usual,), "two cavities for one circuit: neither"
+    assert lack(without, lit, argued, circuit="illumination").remedies == (usual,), "argued over: no cavity is promised"

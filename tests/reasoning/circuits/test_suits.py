@@ -17,6 +17,8 @@ def test_an_adapter_is_right_for_the_build_that_it_was_made_for() -> None:
     assert suit(plug_in(made_for=["another-car"])).is_ == "made for other cars"
     assert suit(plug_in(made_for=[])).is_ == "made for none by name"
     assert suit(plug_in(made_for=[])).why == "it does not say for which cars it was made"
+    elsewhere = "made for another place of this car: its leads may not be what is there"
+    assert suit(plug_in(made_for=["another-car", {"vehicle": CAR, "place": DOOR}])).why == elsewhere
     words = "made for other cars: its leads may not be what this car has there"
     assert suit(plug_in(made_for=["another-car"])) == Suit("made for other cars", words, NEVER)
 

@@ -22,7 +22,7 @@ def speaker(*records: Any) -> PlainBuild:
 
 def test_a_speakers_lead_whose_plus_is_known_is_complete() -> None:
     own = car(lead(), metered("one", (1, "left front +"), (2, "left front -"), place=DOOR), place=DOOR)
-    why = "made for other cars: its leads may not be what this car has there"
+    why = "made for another place of this car: its leads may not be what is there"
     assert speaker_answer(own) == nothing_of(own, "speaker lead", "complete", "The lead, and its plus is known") | {
         "plugs": [{"plug": "The square", "state": "known", "notes": ["one"], "not_to_be_taken_for": []}],
         "pieces": [piece_of(own.book, own.book.adapters["lead"], why)],

@@ -18,6 +18,7 @@ from bezelbook.reasoning.circuits.in_words import (
     own_supply,
     rows_together,
     verdict_words,
+    would_do,
 )
 from bezelbook.reasoning.circuits.looks import looks
 from bezelbook.reasoning.circuits.table import table
@@ -63,6 +64,7 @@ class JobView:
     looks: tuple[Missing, ...]
     load: str
     supply: str
+    would_do: str
     seats: tuple[SeatLine, ...] = ()
     cable: str = ""
 
@@ -83,6 +85,7 @@ def job_view(chain: Chain, to: Links) -> JobView:
         looks(chain),
         load_words(chain),
         own_supply(chain),
+        would_do(chain),
     )
 
 

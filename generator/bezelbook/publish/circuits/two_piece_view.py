@@ -36,13 +36,18 @@ def two_piece_jobs(car: Car, fits: Fits, to: Links) -> Iterator[JobView]:
 
 
 def _job(found: TwoPiece, to: Links) -> JobView:
+    """The job; where a piece certainly has no place, no leads are told that nobody is going to join."""
     view = job_view(found.chain, to)
+    title, seats = f"{found.pair.display.name}, {found.pair.box.name}", tuple(_seats(found, to))
+    if found.stopped_by:
+        bare = replace(view, pieces=(), rows=(), lacks=(), looks=(), sure="", load="", would_do="", drawing="")
+        return replace(bare, title=title, verdict=found.stopped_by, seats=seats, cable=found.cable_words)
     return replace(
         view,
-        title=f"{found.pair.display.name}, {found.pair.box.name}",
+        title=title,
         verdict=found.headline,
         looks=(*view.looks, *found.unknown),
-        seats=tuple(_seats(found, to)),
+        seats=seats,
         cable=found.cable_words,
     )
 

@@ -10,6 +10,8 @@ from bezelbook.reasoning.circuits.resistors import loads
 from bezelbook.reasoning.circuits.spoken import spoken
 from bezelbook.reasoning.circuits.table import Row, table
 from bezelbook.reasoning.circuits.wiring import FED, SPEAKERS
+from bezelbook.values.listed import listed
+from bezelbook.values.words import Circuit
 
 TITLES: Mapping[str, str] = {
     "replace the radio": "Replace the radio",
@@ -29,6 +31,9 @@ VERDICTS: dict[Verdict, str] = {
 def verdict_words(chain: Chain) -> str:
     """What a chain comes to, and what is missing where the rest of the job is served."""
     words = VERDICTS[chain.verdict]
+    if chain.verdict == "complete":
+        unproven = _unproven(chain)
+        return f"{words}; {spoken(unproven)} to be metered first" if unproven else words
     if chain.verdict != "not complete" or chain.outcome is None:
         return words
     feeds = {need: feed for need, feed in chain.outcome.feeds.items() if need.must and not chain.is_idle(need)}
@@ -36,6 +41,26 @@ def verdict_words(chain: Chain) -> str:
     sound = [need for need in feeds if need.circuit in SPEAKERS]
     served = sound and all(feeds[need].state in FED for need in sound)
     return f"{'complete for the speakers; missing' if served else 'not complete: missing'} {spoken(missing)}"
+
+
+def _unproven(chain: Chain) -> list[Circuit]:
+    """What the job can be done without, and which nobody has proven in this build."""
+    feeds = chain.outcome.feeds if chain.outcome else {}
+    return list(dict.fromkeys(need.circuit for need, feed in feeds.items() if feed.state in ("said", "argued over")))
+
+
+def would_do(chain: Chain) -> str:
+    """What would do a job for which no piece goes into the plug; empty where some do. Common practice, no source."""
+    plugs = listed([chain.car.book.connectors[connector].name for connector in chain.plugs.connectors], "or")
+    if chain.verdict != "nothing mates":
+        return ""
+    if chain.job.name in ("replace the radio", "two-piece radio"):
+        return f"It takes an adapter that goes into {plugs} and ends in bare leads."
+    pairs = "cuts the front speakers" if chain.job.name == "keep it and amplify" else "taps two of the speakers"
+    return (
+        f"It takes a T that goes between {plugs} and the radio and {pairs}; or the sound taken at the speakers "
+        "themselves, with their linings off."
+    )
 
 
 def load_words(chain: Chain) -> str:

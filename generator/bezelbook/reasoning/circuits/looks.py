@@ -20,6 +20,7 @@ def looks(chain: Chain) -> tuple[Missing, ...]:
     """Everything that a chain does not know, the plug first."""
     return (
         *_plug(chain),
+        *_second_plug(chain),
         *_argued(chain),
         *_said(chain),
         *_untraced(chain),
@@ -49,6 +50,21 @@ def _plug(chain: Chain) -> Iterator[Missing]:
     axes = bearing_axes(chain.car.vehicle, chain.car.place, "plug")
     seat = f"; from the seat: {tells(chain.car.vehicle, axes)}" if axes else ""
     yield Missing(what, f"look behind the radio, 2 min with the bezel off{seat}", "the adapter")
+
+
+def _second_plug(chain: Chain) -> Iterator[Missing]:
+    """The plugs of an adapter for which nobody has seen the other half in this build."""
+    book = chain.car.book
+    for one in chain.pieces:
+        halves = [half.connector for half in one.piece.plugs.values() if half.side == "unit side"]
+        for connector in halves:
+            if connector in book.connectors and connector not in chain.plugs.connectors:
+                name = book.connectors[connector].name
+                yield Missing(
+                    f"the {one.record.name} has a plug for {name}, which nobody has seen in this build",
+                    "look behind the radio for it, 2 min with the bezel off",
+                    "what would come through it",
+                )
 
 
 def _states(chain: Chain, state: State) -> list[Circuit]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bezelbook.kinds.module.record import Module
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.metered_through import made_by_itself
 from bezelbook.reasoning.circuits.suits import adapter_suits, module_suits, reads_bus
@@ -52,10 +53,21 @@ def _remedies(chain: Chain, circuit: Circuit) -> Iterator[str]:
     if kinds == {"through"}:
         yield "meter it on the bench before anything goes in: what does not go through is lost to the radio"
         return
+    cavities = _cavities(chain, circuit)
+    if cavities:
+        yield f"a lead from {cavities} of the plug, metered first"
     yield from _modules(chain.car, circuit, stays=_is_for_amplifier(chain.job))
-    yield _usual(chain.car, circuit)
+    if not cavities or circuit not in SPEAKERS:
+        yield _usual(chain.car, circuit)
     if circuit == "accessory" and _is_for_amplifier(chain.job):
         yield "an amplifier that wakes from the signal"
+
+
+def _cavities(chain: Chain, circuit: Circuit) -> str:
+    """Where notes found it in a plug of this car, or said so; empty where nobody did."""
+    held = [contents(chain.car, connector).get(circuit) for connector in chain.plugs.connectors]
+    found = sorted({cavity for one in held if one and one.state in ("known", "said") for cavity in one.cavities})
+    return f"cavity {listed([str(one) for one in found], 'or')}" if found else ""
 
 
 def _usual(car: Car, circuit: Circuit) -> str:

@@ -83,6 +83,9 @@ def _suit(car: Car, made_for: Iterable[MadeFor], used: Used) -> Suit:
     if here:
         builds = " or ".join(dict.fromkeys(", ".join(one.splits.values()) for one in here))
         return Suit("made for other builds", f"made for {builds}, not for this build", used)
+    if any(one.vehicle == car.vehicle.id for one in lines):
+        words = "made for another place of this car: its leads may not be what is there"
+        return Suit("made for other cars", words, used)
     if lines:
         return Suit("made for other cars", "made for other cars: its leads may not be what this car has there", used)
     return Suit("made for none by name", "it does not say for which cars it was made", used)

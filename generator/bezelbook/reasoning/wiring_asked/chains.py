@@ -2,7 +2,7 @@
 
 from bezelbook.reasoning.circuits.cars import Car
 from bezelbook.reasoning.circuits.chain import Chain, chain
-from bezelbook.reasoning.circuits.in_words import load_words, own_supply, verdict_words
+from bezelbook.reasoning.circuits.in_words import load_words, own_supply, verdict_words, would_do
 from bezelbook.reasoning.circuits.jobs import Job
 from bezelbook.reasoning.circuits.kept import kept_and_lost
 from bezelbook.reasoning.circuits.looks import looks
@@ -34,7 +34,7 @@ def two_piece_answer(found: TwoPiece) -> PlainBuild:
 
 def _answer(one: Chain) -> PlainBuild:
     kept = kept_and_lost(one) if one.job.name in ("replace the radio", "two-piece radio") else ()
-    beside = [own_supply(one)] if one.pieces and own_supply(one) else []
+    beside = [words for words in (own_supply(one) if one.pieces else "", would_do(one)) if words]
     lent = _lent(one.plugs) if not plugs_at(one.car).plugs else []
     return nothing_of(one.car, one.job.name, one.verdict, verdict_words(one)) | {
         "sure": one.sure,
