@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from bezelbook.kinds.note.record import AnyNote, Bench
 from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.publish.address import LOOSE, note_anchor, note_page
+from bezelbook.publish.not_told import told
 from bezelbook.publish.typed import Line, typed_lines
 from bezelbook.reasoning.evidence import Evidence
 from bezelbook.reasoning.quote import quote
@@ -13,13 +14,17 @@ from bezelbook.reasoning.quote import quote
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """A note ready to be quoted. `stands` is strong, weak, aside, struck, or other for one that is not about room."""
+    """A note ready to be quoted. `stands` is strong, weak, aside, struck, or other for one that is not about room.
+
+    It is `silent` where it says more than a page tells.
+    """
 
     note: AnyNote
     words: str
     stands: str
     why: str
     read_as: tuple[str, ...] = ()
+    silent: bool = False
 
     @property
     def anchor(self) -> str:
@@ -45,7 +50,8 @@ class Said:
 def said(book: KnowledgeBase, note: AnyNote, stands: str = "other", why: str = "") -> Said:
     """A note by itself, as it was typed, and how the team reads it since."""
     as_typed = book.typed.get(note.id, note)
-    return Said(as_typed, quote(book, as_typed), stands, why, tuple(_read_as(book, note.id)))
+    may = told(book, as_typed)
+    return Said(may, quote(book, may), stands, why, tuple(_read_as(book, note.id)), silent=may is not as_typed)
 
 
 def _read_as(book: KnowledgeBase, note: str) -> Iterator[str]:
