@@ -12,7 +12,7 @@ from bezelbook.reasoning.circuits.in_words import (
 )
 from bezelbook.reasoning.circuits.jobs import JOBS, Job
 from bezelbook.reasoning.circuits.table import table
-from tests.reasoning.circuits.a_car import SPEAKERS, SUPPLY, after, chained, metered, plug_in, seen, tee
+from tests.reasoning.circuits.a_car import SPEAKERS, SUPPLY, after, chained, connector, metered, plug_in, seen, tee
 from tests.reasoning.making import record
 
 
@@ -79,6 +79,12 @@ def test_where_nothing_goes_in_it_says_what_would() -> None:
     taps = tee("tee", cut=(), ways=dict.fromkeys(SPEAKERS[4:], "tapped"))
     assert would_do(chained(seen("one"), taps, job=Job("add a sub"))) == ""
     assert would_do(chained()) == "", "which plug it has comes first"
+    two = (connector("round"), seen("one"), metered("two", (1, "left front +"), (2, "constant"), plug="round"))
+    keep = would_do(chained(*two, job=Job("keep it and amplify")))
+    assert keep.startswith("It takes a T that goes between The round and the radio"), "the speakers are in that one"
+    assert (
+        would_do(chained(*two)) == "It takes an adapter that goes into The square or The round and ends in bare leads."
+    )
 
 
 PAIRS = "Load resistors across left front ± and right front ± from the radio: "

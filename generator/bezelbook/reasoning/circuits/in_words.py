@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from bezelbook.kinds.adapter.record import Adapter
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.circuits.chain import Chain, Verdict
+from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.remedies import lacks
 from bezelbook.reasoning.circuits.resistors import loads
 from bezelbook.reasoning.circuits.spoken import spoken
@@ -49,9 +50,17 @@ def _unproven(chain: Chain) -> list[Circuit]:
     return list(dict.fromkeys(need.circuit for need, feed in feeds.items() if feed.state in ("said", "argued over")))
 
 
+def _with_speakers(chain: Chain) -> list[str]:
+    """The plugs in which notes found a speaker; all of them where none did, or where a radio goes in."""
+    every = list(chain.plugs.connectors)
+    held = {one: contents(chain.car, one) for one in every}
+    found = [one for one in every if any(of in SPEAKERS and held[one][of].state in FED for of in held[one])]
+    return found if found and chain.task and chain.task.site.radio else every
+
+
 def would_do(chain: Chain) -> str:
     """What would do a job for which no piece goes into the plug; empty where some do. Common practice, no source."""
-    plugs = listed([chain.car.book.connectors[connector].name for connector in chain.plugs.connectors], "or")
+    plugs = listed([chain.car.book.connectors[connector].name for connector in _with_speakers(chain)], "or")
     if chain.verdict != "nothing mates":
         return ""
     if chain.job.name in ("replace the radio", "two-piece radio"):
