@@ -7,7 +7,7 @@ from typing import TypeAlias
 
 import pytest
 
-from bezelbook.cli import main
+from bezelbook.cli import main, progress
 
 SHOP = "name: A shop\nformat: 1\n"
 HATCH = """\
@@ -70,6 +70,7 @@ def ended(arguments: tuple[object, ...]) -> int:
 def run(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Run:
     """Run a command in an empty folder; whatever it is given, it ends with a code and never with a traceback."""
     monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr(progress, "PATIENCE", 600)  # a busy machine is not told that it is slow
 
     def command(*arguments: object) -> Ran:
         capsys.readouterr()

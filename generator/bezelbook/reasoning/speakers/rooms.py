@@ -58,11 +58,21 @@ class SpeakerRooms:
     def _leaves(self, extra: Iterable[Constraint], stacks: Iterable[SpeakerStack]) -> Iterable[Leaf]:
         constraints = [*self._claims, *self.assumed, *extra]
         cells = {cast("SpeakerCell", number) for number in numbers_of(constraints) if number is not None}
-        seen = (one.stack for one in self.notes if one.stack is not None)
-        ties = structure(
-            self.frame.book, cells, (*seen, *self.through, *stacks), self._varying.values(), holes_unread=self.by_yes
-        )
-        return Search().leaves([*constraints, *ties])
+        return Search().leaves([*constraints, *self._ties(frozenset(cells), tuple(stacks))])
+
+    def _ties(self, cells: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
+        """What always holds between these numbers, worked out once for each set of them."""
+        found = self._tied.get((cells, stacks))
+        if found is None:
+            seen = (one.stack for one in self.notes if one.stack is not None)
+            every, varying = (*seen, *self.through, *stacks), self._varying.values()
+            found = structure(self.frame.book, set(cells), every, varying, holes_unread=self.by_yes)
+            self._tied[cells, stacks] = found
+        return found
+
+    @cached_property
+    def _tied(self) -> dict[tuple[frozenset[SpeakerCell], tuple[SpeakerStack, ...]], Sequence[Constraint]]:
+        return {}
 
     def _consistent(self, extra: Iterable[Constraint], *stacks: SpeakerStack) -> bool:
         return next(iter(self._leaves(extra, stacks)), None) is not None
