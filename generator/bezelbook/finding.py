@@ -10,6 +10,7 @@ from bezelbook.kinds.record import Record
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.losses import Loss
 from bezelbook.reasoning.proposal import Proposal
+from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import Weight
 
 Sort = Literal["conflict", "gap", "slip"]
@@ -67,6 +68,11 @@ class Quote:
     words: str
     path: tuple[str | int, ...] = ()
     kind: str = "note"
+
+    @classmethod
+    def of(cls, book: KnowledgeBase, note: AnyNote, path: tuple[str | int, ...] = ()) -> "Quote":
+        """What a note says at the field that matters."""
+        return cls(note.id, quote(book, note, path), path)
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from bezelbook.kinds.decision.record import Decision
 from bezelbook.kinds.record import Record
 from bezelbook.pipeline import Knowledge
 from bezelbook.publish.settle_lines import OPEN, Way, likeliest, ways_to_settle
-from bezelbook.reasoning.proposal import Proposal
+from bezelbook.reasoning.proposal import NEW_SPLIT, Proposal
 from bezelbook.values.words import AXES, Axis
 from tests.publish.test_monday_page import FOUND
 from tests.reasoning import making
@@ -81,6 +81,30 @@ def test_where_nobody_looked_everything_is_left_open() -> None:
     said = {"splits": {"build": "late"}}
     assert offered(*pair(**said), axis("build"), sort="gap")[0] == f'both-true --read a-note "splits.build={OPEN}"'
     assert offered(*pair(loom="behind"), axis("loom"), sort="gap")[0] == f'both-true --read a-note "loom={OPEN}"'
+
+
+def test_a_split_that_the_book_has_not_got_is_given_to_the_vehicle_in_the_same_line() -> None:
+    new = Proposal("build", "a change in the run", split=NEW_SPLIT)
+    assert offered(*pair(), new)[0] == (
+        f'both-true --differs build --new-split {making.CAR} "name{OPEN}" "one{OPEN}=tell{OPEN}" '
+        f'"other{OPEN}=tell{OPEN}" --read a-note "splits.name{OPEN}=one{OPEN}" '
+        f'--read b-note "splits.name{OPEN}=other{OPEN}"'
+    )
+    van = making.vehicle()
+    anywhere = replace(FOUND, key="k", quotes=QUOTES, proposals=(new,), vehicle="")
+    assert not any("--new-split" in way.line for way in ways_to_settle(making.book(van, *pair()), anywhere, "conflict"))
+    alone = replace(FOUND, key="k", quotes=QUOTES[:1], proposals=(new,))
+    assert not any("--new-split" in way.line for way in ways_to_settle(making.book(van, *pair()), alone, "conflict"))
+
+
+def test_of_several_splits_only_the_one_is_asked_that_it_turns_on() -> None:
+    splits = {"build": making.split("early", "late"), "roof": making.split("low", "high")}
+    found = replace(FOUND, key="k", quotes=QUOTES, proposals=(Proposal("build", "the roof", split="roof"),))
+    ways = ways_to_settle(making.book(making.vehicle(splits=splits), making.unit(), *pair()), found, "conflict")
+    read = [way.line for way in ways if "--read" in way.line]
+    assert len(read) == 1
+    assert "splits.roof=" in read[0]
+    assert "splits.build=" not in read[0]
 
 
 def test_what_both_say_is_not_asked_again() -> None:

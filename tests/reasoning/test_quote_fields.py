@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from bezelbook.reasoning.quote_fields import MOST, fields_said
+from bezelbook.reasoning.quote_fields import MOST, Path, fields_said
 from tests.reasoning.making import CAR, HOLE, record
 
 METERED = {
@@ -17,9 +17,9 @@ AFTER = {"form": "after", "times": [{"scope": "bench", "took": "25 min", "first_
 SEEN = {"form": "seen", "pieces": ["bezel", {"piece": "vent", "fasteners": [{"kind": "clip", "count": 4}]}]}
 
 
-def said(content: dict[str, Any]) -> str:
+def said(content: dict[str, Any], at: Path = ()) -> str:
     state = {} if content["form"] == "bench" else {"vehicle": CAR, "place": HOLE}
-    return fields_said(record("notes", "n", content | state))
+    return fields_said(record("notes", "n", content | state), at)
 
 
 @pytest.mark.parametrize(
@@ -60,3 +60,21 @@ def test_a_note_that_fills_in_very_much_is_cut_short_and_says_so() -> None:
     assert said({"form": "seen", **many}).endswith("; and 2 more")
     six = {name: many[name] for name in list(many)[:MOST]}
     assert said({"form": "seen", **six}).endswith("; speakers counted 6; tell round vents")
+
+
+def test_with_a_path_only_what_it_leads_to_is_said() -> None:
+    pieces = [
+        {"piece": "strip", "hooks": "One at the end.", "took": "3 min"},
+        {"piece": "tray", "plugs": ["outlet"], "took": "4 min"},
+    ]
+    content = {"form": "seen", "plug": "long 20", "pieces": pieces}
+    assert said(content, ("plug",)) == "plug long 20"
+    assert said(content, ("pieces", 1)) == "pieces tray (plugs outlet, took 4 min)"
+    assert said(content, ("pieces", 1, "plugs", 0)) == "pieces tray (plugs outlet)"
+    assert said(content, ("pieces", 0, "piece")) == "pieces strip"
+    whole = "pieces strip (hooks One at the end., took 3 min), tray (plugs outlet, took 4 min)"
+    assert said(content, ("pieces",)) == whole
+    assert said(content, ("pieces", 7)) == whole, "there is no eighth"
+    assert said(content, ("pieces", 0, "pull")) == "pieces strip (hooks One at the end., took 3 min)"
+    assert said(content, ("vehicle",)) == ""
+    assert said(content) == f"plug long 20; {whole}"

@@ -1,4 +1,4 @@
-"""What a page leaves out of a note: how a piece with a restraint near comes off. The shop's own file keeps it all."""
+"""What a page leaves out of a note, and the shop's own file keeps: how a piece with a restraint near comes off."""
 
 from collections.abc import Iterable
 from typing import TypeVar, cast
@@ -7,9 +7,9 @@ from bezelbook.kinds.note.record import AnyNote, Seen
 from bezelbook.kinds.note.removal import RemovalSeen
 from bezelbook.kinds.record import Part
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.order.near import restraint_near
 
 AnyPart = TypeVar("AnyPart", bound=Part)
-RESTRAINT = "restraint near"
 # What a page says of such a piece: that it came off, what is near, and what that cost.
 SAID = ("piece", "safety", "took", "clips_lost")
 # The rest of what a note says of coming off, which may tell of any of its pieces.
@@ -20,22 +20,12 @@ def told(book: KnowledgeBase, note: AnyNote) -> AnyNote:
     """A note as pages may quote it: the very same one where no restraint is near what it took off."""
     if not isinstance(note, Seen):
         return note
-    near = _near(book, note)
+    near = restraint_near(book, note.vehicle) & {one.piece for one in note.pieces}
     if not near:
         return note
     pieces = tuple(_only(one, SAID) if one.piece in near else one for one in note.pieces)
     silent = OF_ANY if all(one.piece in near for one in note.pieces) else ()
     return _only(note, (name for name in note.model_fields_set if name not in silent), pieces=pieces)
-
-
-def _near(book: KnowledgeBase, note: Seen) -> frozenset[str]:
-    """The pieces of a note at which a restraint is near, by the vehicle's list or by any note about the place."""
-    vehicle = book.vehicles.get(note.vehicle)
-    trim = vehicle.trim.items() if vehicle else ()
-    listed = {piece for piece, record in trim if record.safety == RESTRAINT}
-    beside = (one for one in book.notes_at(note.vehicle, note.place) if isinstance(one, Seen))
-    said = {off.piece for one in (note, *beside) for off in one.pieces if off.safety == RESTRAINT}
-    return frozenset({one.piece for one in note.pieces} & (listed | said))
 
 
 def _only(part: AnyPart, names: Iterable[str], **changed: object) -> AnyPart:

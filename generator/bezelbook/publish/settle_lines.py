@@ -10,7 +10,7 @@ from bezelbook.kinds.note.record import After, AnyNote, Bench, Measured, Metered
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.differing.axes import SPLIT_AXES, said_on
-from bezelbook.reasoning.proposal import Proposal
+from bezelbook.reasoning.proposal import NEW_SPLIT, Proposal
 from bezelbook.values.listed import listed
 from bezelbook.values.words import Axis, Datum, PlugView
 
@@ -90,18 +90,32 @@ def _likely(
         yield from (_strike(finding, note.id) for note in notes if getattr(note, "sure", "") in WEAK)
     elif proposal.axis == "scope" and sort == "conflict":
         yield Way(proposal.words, _line(finding, "no-problem"))
+    elif proposal.split == NEW_SPLIT:
+        yield from _new_split(finding, proposal, notes)
     else:
         cars = [note for note in notes if not isinstance(note, Bench)]
-        for blank in _blanks(book, proposal.axis, cars, known=sort != "gap"):
+        for blank in _blanks(book, proposal, cars, known=sort != "gap"):
             if blank.fills:
                 yield _filled(finding, blank, differ=sort == "conflict")
 
 
-def _blanks(book: KnowledgeBase, axis: Axis, notes: Sequence[CarNote], *, known: bool) -> Iterator[_Blank]:
-    """What these notes leave blank of an axis, a split of the vehicle or something else.
+def _new_split(finding: Finding, proposal: Proposal, notes: Sequence[AnyNote]) -> Iterator[Way]:
+    """The line that gives a vehicle a split it has not got, once somebody has seen what tells the cars apart."""
+    one, other = f"one{OPEN}", f"other{OPEN}"
+    split = ("--new-split", finding.vehicle, f"name{OPEN}", f"{one}=tell{OPEN}", f"{other}=tell{OPEN}")
+    cars = zip(notes, (one, other), strict=False)
+    reads = [word for note, car in cars for word in ("--read", note.id, f"splits.name{OPEN}={car}")]
+    if finding.vehicle and len(notes) > 1:
+        told = "give the vehicle a split that it has not got, and say which each car was"
+        yield Way(told, _line(finding, "both-true", "--differs", proposal.axis, *split, *reads))
+
+
+def _blanks(book: KnowledgeBase, proposal: Proposal, notes: Sequence[CarNote], *, known: bool) -> Iterator[_Blank]:
+    """What these notes leave blank of what a proposal turns on, a split of the vehicle or something else.
 
     Only where it is `known` that they cannot all be true does that say what a blank must have been.
     """
+    axis = proposal.axis
     if axis in VALUES:
         every = {note.id: said_on(None, note) for note in notes}
         said = {note: on[axis] for note, on in every.items() if axis in on}
@@ -111,7 +125,9 @@ def _blanks(book: KnowledgeBase, axis: Axis, notes: Sequence[CarNote], *, known:
     if vehicle is None:
         return
     for name, split in vehicle.splits.items():
-        if axis in ("build", SPLIT_AXES.get(split.differs_in or "build")):
+        if proposal.split == name or (
+            proposal.split is None and axis in ("build", SPLIT_AXES.get(split.differs_in or "build"))
+        ):
             said = {note.id: known_splits(vehicle, note.splits, note.year).get(name) for note in notes}
             values = tuple(split.values)
             yield _Blank(axis, name, f"splits.{name}", _differing(axis, said, values) if known else _open(said), values)

@@ -4,17 +4,20 @@ from bezelbook.kinds.note.record import AnyNote, Bench, Measured, RoomReading, T
 from bezelbook.kinds.note.state import Sizes, State
 from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.quote_fields import fields_said
+from bezelbook.reasoning.quote_fields import Path, fields_said
 from bezelbook.values.quantity import Quantity
 
 
-def quote(book: KnowledgeBase, note: AnyNote) -> str:
-    """What a note says, in its own words and numbers as typed; blanks that matter are said to be blank."""
+def quote(book: KnowledgeBase, note: AnyNote, at: Path = ()) -> str:
+    """What a note says, in its own words and numbers as typed; blanks that matter are said to be blank.
+
+    Of a note with fields of many sorts, only the one at `at` is quoted, where it leads to one.
+    """
     if isinstance(note, Tried):
         return _tried(book, note)
     if isinstance(note, Measured):
         return "; ".join(reading_words(reading) for reading in note.readings) + _state(note) + _words(note)
-    told = fields_said(note)
+    told = fields_said(note, at) or fields_said(note)
     return (told or note.form) + (_state(note) if told and not isinstance(note, Bench) else "") + _words(note)
 
 

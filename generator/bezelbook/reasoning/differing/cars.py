@@ -11,6 +11,7 @@ from bezelbook.reasoning.differing.case import Asked, Case, Said
 from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.siding import camps, claims, weight
 from bezelbook.reasoning.differing.weights import BEYOND_USUAL, CARS_APART, weighs
+from bezelbook.reasoning.proposal import NEW_SPLIT
 from bezelbook.values.words import Axis
 
 REAR = frozenset({"rear door", "rear quarter", "parcel shelf", "load bay side", "wheel well"})
@@ -76,10 +77,7 @@ def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis,
         matters = _bears(case, axis, named=bears) * _matters(case, said, first, second)
         return matters if built and first != second else Fraction(0)
 
-    words = name.replace("-", " ")
-    return case.unequal(
-        Asked(axis, said, tuple(split.values), split_written(name), words, weighed, of_cars=True), explains
-    )
+    return case.unequal(Asked(axis, said, tuple(split.values), split_written(name), name, weighed), explains)
 
 
 def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
@@ -107,15 +105,16 @@ def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
     kind = case.vehicle.places[case.place].kind if case.vehicle and case.place in case.vehicle.places else ""
     if case.weighed or "build" not in told:
         words = f"a change in the run that the book has no split for: {_years(case)}; {SEAT}"
-        yield Explanation("build", words, weighs("new split") * camps(case.alike) if case.weighed else _run(case))
+        likely = weighs("new split") * camps(case.alike) if case.weighed else _run(case)
+        yield Explanation("build", words, likely, split=NEW_SPLIT)
     if "package" not in told and (SOUND & about or isinstance(case.notes[0], Metered)):
         words = (
             "the package, for which the book has no split: count the speakers of both cars and look for an amplifier"
         )
-        yield Explanation("package", words, weighs("new package"))
+        yield Explanation("package", words, weighs("new package"), split=NEW_SPLIT)
     if "body" not in told and kind in REAR and not case.weighed:
         words = "the body, for which the book has no split: look at the doors and the roof"
-        yield Explanation("body", words, weighs("new body"))
+        yield Explanation("body", words, weighs("new body"), split=NEW_SPLIT)
 
 
 def _run(case: Case) -> Fraction:

@@ -41,9 +41,8 @@ class Asked:
     said: Said
     values: tuple[str, ...]
     written: Said
-    name: str = ""
+    split: str | None = None
     weighed: bool = False
-    of_cars: bool = False
     given_away: Callable[[AnyNote], bool] = nothing_more
 
     def doubt(self, note: AnyNote, usual: Mapping[str, Fraction]) -> Fraction:
@@ -105,7 +104,8 @@ class Case:
         if sides != EVEN:
             because += (f"the other notes here are {'for' if sides > EVEN else 'against'} it",)
         likely = min(Fraction(1), total * weighs("unlike its author")) if blank else total
-        return Explanation(asked.axis, worded(asked.name or asked.axis, self.notes, asked.written), likely, because)
+        name = asked.split.replace("-", " ") if asked.split else asked.axis
+        return Explanation(asked.axis, worded(name, self.notes, asked.written), likely, because, asked.split)
 
     def _weighed(self, asked: Asked, explains: Explains) -> tuple[Fraction, tuple[str, str]]:
         """The whole weight over every pair of values, and the pair that gives the most of it."""
@@ -128,7 +128,7 @@ class Case:
         """How far the place's other notes bear it out; what mounts give was taken off before they were compared."""
         if asked.weighed and asked.axis == "mount":
             return Fraction(1)
-        others = self.alike if asked.weighed and not asked.of_cars else self.others
+        others = self.alike if asked.weighed and asked.split is None else self.others
         return weight(others, asked.said, *values) * (2 if self.weighed else 1)
 
     def _odd(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:

@@ -13,18 +13,19 @@ class Explanation:
 
     `weight` lies between 0 and 1 and is worked out of the book: how often each value is said, whether the difference
     gives room enough and the right way round, and what the place's other notes bear out. `because` says which of
-    these spoke up.
+    these spoke up; `split` names the vehicle's split, if it is one.
     """
 
     axis: Axis
     words: str
     weight: Fraction
     because: tuple[str, ...] = ()
+    split: str | None = None
 
     @property
     def proposal(self) -> Proposal:
         """As it stands in a finding."""
-        return Proposal(self.axis, self.words)
+        return Proposal(self.axis, self.words, split=self.split)
 
     @property
     def line(self) -> str:

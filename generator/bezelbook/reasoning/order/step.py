@@ -87,6 +87,11 @@ def offs(notes: Iterable[Seen], piece: str) -> tuple[tuple[PieceOff, Seen], ...]
     return tuple((off, note) for note in notes for off in note.pieces if off.piece == piece)
 
 
+def path_of(note: Seen, off: PieceOff) -> tuple[str | int, ...]:
+    """Where a note tells of one piece, as a path from the top of its file."""
+    return "pieces", note.pieces.index(off)
+
+
 def step_of(
     book: KnowledgeBase,
     vehicle: Vehicle,

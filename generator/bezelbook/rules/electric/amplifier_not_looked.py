@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import After, Seen, Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 from bezelbook.values.words import STRONG
 
@@ -26,7 +25,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="look first" if packaged else "tidy up",
         says=f"nobody has looked whether a factory amplifier is there, and {counted(found)} had a radio fitted",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:3]),
+        quotes=tuple(Quote.of(scope.book, note, ("form",)) for note in found[:3]),
         difference="whether it is there",
         proposals=(Proposal("package", "look under the seats and behind the linings, 5 min; count the speakers"),),
         loss=NO_SOUND,

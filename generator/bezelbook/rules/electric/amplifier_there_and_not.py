@@ -12,7 +12,6 @@ from bezelbook.reasoning.circuits.one_car import must_be_one, shared
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 MEANS = {"there": "known", "not there": "not there"}
 
@@ -46,7 +45,7 @@ def _finding(scope: VehicleScope, cars: list[Car], one: Seen, other: Seen) -> Fi
         key=f"{RULE.name}/{scope.vehicle}",
         weight="look first",
         says="a factory amplifier is there, and it is not",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("amplifier",)) for note in (one, other)),
+        quotes=tuple(Quote.of(scope.book, note, ("amplifier",)) for note in (one, other)),
         difference="the amplifier",
         proposals=(new,) if must_be_one(cars, one, other, "amplifier") else (known, new),
         loss=NO_SOUND,

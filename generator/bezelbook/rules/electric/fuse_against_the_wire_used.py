@@ -12,7 +12,6 @@ from bezelbook.reasoning.electric.fuse import Usual, largest, on_wire
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SOMEONE_HURT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 _FUSE = re.compile(r"\b([0-9]{1,3}) ?A\b.*\bfuse|\bfuse\b.*?\b([0-9]{1,3}) ?A\b", re.IGNORECASE)
 
@@ -29,7 +28,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
                 key=f"{RULE.name}/{scope.vehicle}",
                 weight="stop",
                 says=f"a fuse of {amps} A on a wire: {why}",
-                quotes=(Quote(note.id, quote(scope.book, note), ("used",)),),
+                quotes=(Quote.of(scope.book, note, ("used",)),),
                 difference="the fuse against the wire",
                 proposals=(Proposal("one is wrong", "the wire rules: call that car back and put the smaller fuse in"),),
                 loss=SOMEONE_HURT,

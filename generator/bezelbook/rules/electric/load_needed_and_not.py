@@ -8,7 +8,6 @@ from bezelbook.reasoning.circuits.resistors import WORKS
 from bezelbook.reasoning.circuits.resistors_tried import tried_on_one_build
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
@@ -21,9 +20,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
                 key=f"{RULE.name}/{scope.vehicle}",
                 weight="look first",
                 says="a load resistor is needed, and is not",
-                quotes=tuple(
-                    Quote(note.id, quote(scope.book, note), ("resistors",)) for note in (one.note, other.note)
-                ),
+                quotes=tuple(Quote.of(scope.book, note, ("resistors",)) for note in (one.note, other.note)),
                 difference="whether it plays without a load",
                 proposals=(
                     Proposal("package", "it goes by the sound package, which one of them did not write"),

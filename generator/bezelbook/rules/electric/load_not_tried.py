@@ -7,7 +7,6 @@ from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.electric.resistor_rule import resistor_rules
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 
@@ -24,7 +23,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"whether {listed(unknown)} wants a load resistor, nobody has tried",
-        quotes=(Quote(note.id, quote(scope.book, note), ("resistors",)),),
+        quotes=(Quote.of(scope.book, note, ("resistors",)),),
         difference="the package",
         proposals=(Proposal("package", "ten minutes with the speaker off, with a resistor and without"),),
         loss=NO_SOUND,

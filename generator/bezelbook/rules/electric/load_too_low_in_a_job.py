@@ -10,7 +10,6 @@ from bezelbook.reasoning.electric.hung import hung_sight, would_do
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 
@@ -38,7 +37,7 @@ def _finding(scope: PlaceScope, amplifier: Named, note: After, said: tuple[int, 
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{amplifier.id}",
         weight="stop",
         says=f"{hung.count or 1} {hung.speaker} on {amplifier.name}: {why}",
-        quotes=(Quote(note.id, quote(scope.book, note), ("hung", at)), *held),
+        quotes=(Quote.of(scope.book, note, ("hung", at)), *held),
         difference="the load",
         proposals=(
             Proposal("one is wrong", f"its lowest load stands, and that it ran is no advice: {other}"),

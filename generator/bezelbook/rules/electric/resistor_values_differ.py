@@ -9,7 +9,6 @@ from bezelbook.reasoning.circuits.one_car import must_be_one
 from bezelbook.reasoning.circuits.resistors_tried import Tried, tried_on_one_build
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.quantity import Quantity
 
 
@@ -23,7 +22,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
             key=f"{RULE.name}/{scope.vehicle}",
             weight="tidy up",
             says=f"a load resistor of {said[0]}, and one of {said[1]}",
-            quotes=tuple(Quote(note.id, quote(scope.book, note), ("resistors",)) for note in (one.note, other.note)),
+            quotes=tuple(Quote.of(scope.book, note, ("resistors",)) for note in (one.note, other.note)),
             difference="the resistor",
             proposals=(
                 Proposal("which thing", "both work: the one with a result written down stands, the other worked too"),

@@ -8,7 +8,6 @@ from bezelbook.reasoning.electric.package import package_axes, package_of
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 
@@ -26,7 +25,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="look first",
         says=f"which package the car had is blank in {counted(found)} with resistors",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("resistors",)) for note in found[:3]),
+        quotes=tuple(Quote.of(scope.book, note, ("resistors",)) for note in found[:3]),
         difference="the package",
         proposals=(Proposal("package", "ask its author, or count the speakers in a photo"),),
         loss=NO_SOUND,

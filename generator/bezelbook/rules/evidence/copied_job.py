@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WALK
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 MOST_QUOTES = 3
 
@@ -36,7 +35,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says="these notes have one job tag and say the same, so that they count as one witness",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("job",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("job",)) for note in found[:MOST_QUOTES]),
         difference="one job or two",
         proposals=(Proposal("which thing", "one job, told twice: it counts once"),),
         loss=WALK,

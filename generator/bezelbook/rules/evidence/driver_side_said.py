@@ -9,7 +9,6 @@ from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
@@ -40,7 +39,7 @@ def _finding(scope: PlaceScope, found: list[Tried | Measured | Seen]) -> Finding
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says=f"a side is named by who sits there, and the wheel may be on either side, in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("words",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("words",)) for note in found[:MOST_QUOTES]),
         difference="the hand",
         proposals=(Proposal("hand", "the hand: on which side the wheel was"),),
         loss=GLASS_HIT,

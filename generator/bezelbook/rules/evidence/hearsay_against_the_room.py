@@ -9,7 +9,6 @@ from bezelbook.reasoning.clashes.ladder import reversed_pairs
 from bezelbook.reasoning.evidence import ROOM_REASONS, evidence_at, standing_of
 from bezelbook.reasoning.losses import WALK
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.room import Rooms
 from bezelbook.reasoning.vocabulary import OPENINGS
 from bezelbook.values.words import STRONG
@@ -45,7 +44,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says="somebody said so, and what was fitted and measured here rules it out",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("sure",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("sure",)) for note in found[:MOST_QUOTES]),
         difference="how sure",
         proposals=(Proposal("how sure", "how sure: the strong notes stand, and this one stays as told"),),
         loss=WALK,

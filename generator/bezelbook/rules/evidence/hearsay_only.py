@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import STRONG
 
@@ -35,7 +34,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says=f"nobody has fitted or measured anything here, only {listed(sorted({note.sure for note in found}))}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("sure",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("sure",)) for note in found[:MOST_QUOTES]),
         difference="how sure",
         proposals=(Proposal("how sure", "how sure: measure it before it is sold"),),
         loss=TOO_DEEP,

@@ -8,7 +8,6 @@ from bezelbook.reasoning.evidence import ROOM_REASONS as ROOM
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
@@ -34,7 +33,7 @@ def _finding(scope: VehicleScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"which mount was used, or that there was none, is blank in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the mount",
         proposals=(Proposal("mount", "the mount: the word none, or which one"),),
         loss=TOO_DEEP,

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced, witnesses
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import STRONG
 
 
@@ -29,7 +28,7 @@ def _finding(scope: VehicleScope, yeses: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{note.place}/{note.what}",
         weight="tidy up",
         says="a job is booked on what one job alone has shown",
-        quotes=tuple(Quote(one.id, quote(scope.book, one), ("verdict",)) for one in yeses[:2]),
+        quotes=tuple(Quote.of(scope.book, one, ("verdict",)) for one in yeses[:2]),
         difference="how many have seen it",
         proposals=(Proposal("how sure", "how sure: write at this job whether it went as the page says"),),
         loss=TOO_DEEP,

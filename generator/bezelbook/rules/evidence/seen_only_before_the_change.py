@@ -8,7 +8,6 @@ from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import STRONG
 
 MOST_QUOTES = 3
@@ -41,7 +40,7 @@ def _finding(scope: PlaceScope, found: list[Tried | Measured]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says="all that was noted here is of cars older than the newest build",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("form",)) for note in found[:MOST_QUOTES]),
         difference="the build",
         proposals=(Proposal("build", "the build: look at the next new one"),),
         loss=SALE_LOST,

@@ -9,7 +9,6 @@ from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 MOST_QUOTES = 3
@@ -44,7 +43,7 @@ def _finding(scope: VehicleScope, found: list[Tried | Measured]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"which build the car was is blank in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("form",)) for note in found[:MOST_QUOTES]),
         difference="the build",
         proposals=(Proposal("build", "the build: look for the tell, or ask the author within the week"),),
         loss=WRONG_HARNESS,

@@ -8,7 +8,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import CUT_WRONG
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 MOST_QUOTES = 3
 
@@ -41,7 +40,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says="the words of the note tell of a cut, and its field says that nothing was cut",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("cut",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("cut",)) for note in found[:MOST_QUOTES]),
         difference="what was cut",
         proposals=(Proposal("cut", "what was cut: take it from the words"),),
         loss=CUT_WRONG,

@@ -7,7 +7,6 @@ from bezelbook.reasoning.clashes.at_place import clashes_at
 from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.telling import loss_of, quoted, slip_path
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: PlaceScope) -> Iterator[Finding]:
@@ -24,7 +23,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="look first",
         says=f"{slip.typed} in {slip.note} is half of what the other note says of the hole",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), slip_path(clash, note)) for note in quoted(clash)),
+        quotes=tuple(Quote.of(scope.book, note, slip_path(clash, note)) for note in quoted(clash)),
         difference="across, or to the middle",
         proposals=(
             Proposal(

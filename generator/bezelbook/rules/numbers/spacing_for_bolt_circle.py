@@ -7,7 +7,6 @@ from bezelbook.reasoning.clashes.bolt_circles import Apart, circles_apart
 from bezelbook.reasoning.clashes.clash import state_of
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: PlaceScope) -> Iterator[Finding]:
@@ -27,8 +26,8 @@ def _finding(scope: PlaceScope, apart: Apart) -> Finding:
         weight="look first",
         says=f"a bolt circle of {one.typed} is what holes on the circle of the other note are apart",
         quotes=(
-            Quote(one.note.id, quote(scope.book, one.note), one.path),
-            Quote(other.note.id, quote(scope.book, other.note), other.path),
+            Quote.of(scope.book, one.note, one.path),
+            Quote.of(scope.book, other.note, other.path),
         ),
         difference="through the middles of all holes, or from hole to hole",
         proposals=(

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Measured
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WALK
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 MOST_QUOTES = 3
 
@@ -43,7 +42,7 @@ def _finding(scope: PlaceScope, found: list[Measured]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says="the opening is written higher than wide",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("readings",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("readings",)) for note in found[:MOST_QUOTES]),
         difference="which is which",
         proposals=(Proposal("unit", "width and height were swapped when they were written"),),
         loss=WALK,

@@ -7,7 +7,6 @@ from bezelbook.reasoning.clashes.ladder import Rung, leave_it_open, reversed_pai
 from bezelbook.reasoning.clashes.telling import blanks_of
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: PlaceScope) -> Iterator[Finding]:
@@ -34,7 +33,7 @@ def _finding(scope: PlaceScope, yes: Rung, no: Rung, proposals: tuple[Proposal, 
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/depth",
         weight="look first",
         says="a strong note has something deeper in than another could get in, and leaves open how",
-        quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in (yes, no)),
+        quotes=tuple(Quote.of(scope.book, one.note, ("verdict",)) for one in (yes, no)),
         difference=proposals[0].words,
         proposals=proposals,
         loss=TOO_DEEP,

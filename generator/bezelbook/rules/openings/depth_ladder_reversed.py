@@ -8,7 +8,6 @@ from bezelbook.reasoning.clashes.ladder import Rung, leave_it_open, reversed_pai
 from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import STRONG
 
 Pair = tuple[Rung, Rung]
@@ -49,7 +48,7 @@ def _finding(scope: PlaceScope, pairs: list[Pair], key: str) -> Finding:
         key=key,
         weight="stop" if both_strong else "look first",
         says=_says(yes, no),
-        quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("verdict",)) for one in _told(pairs)),
+        quotes=tuple(Quote.of(scope.book, one.note, ("verdict",)) for one in _told(pairs)),
         difference=proposals[0].words if why else "nothing on record differs",
         proposals=proposals,
         loss=TOO_DEEP,

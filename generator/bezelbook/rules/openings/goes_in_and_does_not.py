@@ -6,7 +6,6 @@ from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.at_place import clashes_at
 from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.telling import loss_of, path_of, proposals_of, quoted
-from bezelbook.reasoning.quote import quote
 
 ANSWERS = ("the mount", "the build", "tabs, loom or plugs", "what was cut", "one of them is wrong", "go and look")
 
@@ -25,7 +24,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="stop",
         says="one and the same thing is said to go in and not to go in",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), path_of(note)) for note in quoted(clash)),
+        quotes=tuple(Quote.of(scope.book, note, path_of(note)) for note in quoted(clash)),
         difference=proposals[0].words,
         proposals=proposals,
         loss=loss_of(clash),

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import COVERED
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import STRONG
 
@@ -38,7 +37,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says=f"in the way though it goes in: {listed(sorted({lost for note in found for lost in note.lost}))}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("lost",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("lost",)) for note in found[:MOST_QUOTES]),
         difference="the hole, or the use",
         proposals=(Proposal("scope", "the hole takes it, the use does not: say goes in if"),),
         loss=COVERED,

@@ -8,7 +8,6 @@ from bezelbook.reasoning.clashes.ladder import Rung
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import STRONG
 
 MOST_QUOTES = 3
@@ -49,7 +48,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says="nothing was tried or read between what went in and what did not",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the depth",
         proposals=(Proposal("one is wrong", "the depth: read it, or offer up a box in between"),),
         loss=SALE_LOST,

@@ -8,7 +8,6 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import TOO_DEEP
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.vocabulary import OPENINGS
 from bezelbook.values.words import STRONG
 
@@ -45,7 +44,7 @@ def _finding(scope: PlaceScope, found: list[Tried | Measured]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says="no note of this opening gives a depth",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("form",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("form",)) for note in found[:MOST_QUOTES]),
         difference="the depth",
         proposals=(
             Proposal("one is wrong", "the depth: a wire to the first thing it meets, two minutes, and name the face"),

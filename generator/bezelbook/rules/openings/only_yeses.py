@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.reasoning.evidence import job_key, unreplaced
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.vocabulary import OPENINGS
 from bezelbook.values.words import STRONG
 
@@ -48,7 +47,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says=f"{len(found)} things went in here, and nothing says how deep it goes",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the depth",
         proposals=(Proposal("one is wrong", "the depth: write what was left over at the next one"),),
         loss=SALE_LOST,

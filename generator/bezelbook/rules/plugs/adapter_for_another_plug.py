@@ -11,7 +11,6 @@ from bezelbook.reasoning.circuits.plugs import plugs_at
 from bezelbook.reasoning.circuits.said import strong
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 GOES_BETWEEN = ("plug-in", "T")
 
@@ -49,7 +48,7 @@ def _finding(scope: PlaceScope, adapter: Named, note: After | Tried) -> Finding:
         weight="look first",
         says=f"{adapter.name} was used, and mates with no plug that is known here",
         quotes=(
-            Quote(note.id, quote(scope.book, note), ("adapters",)),
+            Quote.of(scope.book, note, ("adapters",)),
             Quote(adapter.id, f"{adapter.name}: end a", ("ends", "a", "connector"), "adapter"),
         ),
         difference="the plug",

@@ -8,7 +8,6 @@ from bezelbook.kinds.note.record import Metered, Seen
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: PlaceScope) -> Iterator[Finding]:
@@ -26,7 +25,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
                 weight="look first",
                 says=f"{most} in the plug, and {plug.name} has {plug.cavities} cavities",
                 quotes=(
-                    Quote(note.id, quote(scope.book, note), ("plug",)),
+                    Quote.of(scope.book, note, ("plug",)),
                     Quote(plug.id, f"{plug.name}: {plug.cavities} cavities", ("cavities",), "connector"),
                 ),
                 difference="how many cavities there are",

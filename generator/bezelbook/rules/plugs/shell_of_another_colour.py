@@ -10,7 +10,6 @@ from bezelbook.reasoning.circuits.wire_colour import colours_said
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 # Plastic without a dye, and what it fades to, has as many names as people who look at it (common practice, no source).
 UNDYED = frozenset({"natural", "white", "ivory", "cream", "clear", "off white", "beige", "tan", "milky"})
@@ -46,13 +45,13 @@ def _finding(scope: PlaceScope, plug: Connector, note: Seen, before: Seen) -> Fi
     mistaken = Proposal("which thing", f"it was {' or '.join(others)}, which looks like it: compare the keys")
     hint = Proposal("one is wrong", f"one more word for one plastic: add {colour} to its colours")
     held = Quote(plug.id, f"{plug.name}: {', '.join(plug.shell_colours)}", ("shell_colours",), "connector")
-    against = held if plug.shell_colours else Quote(before.id, quote(scope.book, before), ("plug_colour",))
+    against = held if plug.shell_colours else Quote.of(scope.book, before, ("plug_colour",))
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{plug.id}",
         weight="look first" if others else "tidy up",
         says=f"{plug.name} is {colour}, and was {' or '.join(plug.shell_colours) or before.plug_colour}",
-        quotes=(Quote(note.id, quote(scope.book, note), ("plug_colour",)), against),
+        quotes=(Quote.of(scope.book, note, ("plug_colour",)), against),
         difference="the colour",
         proposals=(mistaken, hint) if others else (hint,),
         loss=WRONG_HARNESS,

@@ -9,7 +9,6 @@ from bezelbook.knowledge_base import folded
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 # A tell, the value it is said to tell, and where that is written.
 Tell = tuple[str, str, Quote]
@@ -40,7 +39,7 @@ def _of_notes(scope: VehicleScope, axis: str) -> Iterator[Tell]:
     """What notes whose car is of a known value saw; where several splits are known it may tell any of them."""
     for note in unreplaced(scope.book.notes_of(scope.vehicle)):
         if isinstance(note, Seen) and note.tell and set(note.splits) == {axis}:
-            yield _plain(note.tell), note.splits[axis], Quote(note.id, quote(scope.book, note), ("tell",))
+            yield _plain(note.tell), note.splits[axis], Quote.of(scope.book, note, ("tell",))
 
 
 def _plain(words: str) -> str:

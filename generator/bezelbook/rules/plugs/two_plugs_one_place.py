@@ -16,7 +16,6 @@ from bezelbook.reasoning.circuits.said import strong
 from bezelbook.reasoning.evidence import job_key
 from bezelbook.reasoning.losses import WRONG_HARNESS
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 SawPlug = Seen | Metered
 Pair = tuple[SawPlug, SawPlug]
@@ -67,7 +66,7 @@ def _finding(scope: PlaceScope, cars: list[Car], pair: Pair) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{builds}/plug",
         weight="look first",
         says=f"{one} and {other}{within}, and nothing tells the cars apart",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("plug",)) for note in pair),
+        quotes=tuple(Quote.of(scope.book, note, ("plug",)) for note in pair),
         difference="the plug",
         proposals=(*first, Proposal("which thing", "the car has both, and each saw one")),
         loss=WRONG_HARNESS,

@@ -9,7 +9,6 @@ from bezelbook.knowledge_base import KnowledgeBase, folded
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WALK
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 SHOWN = 3
@@ -32,7 +31,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"no record goes by {listed([*(f'“{one}”' for one in words[:SHOWN]), *more])}",
-        quotes=tuple(Quote(note.id, quote(book, note), one.path) for note, one in sorted_by_id(quoted)[:SHOWN]),
+        quotes=tuple(Quote.of(book, note, one.path) for note, one in sorted_by_id(quoted)[:SHOWN]),
         difference="what the thing is",
         proposals=(Proposal("which thing", "it has a record under another name: add this one to its other words"),),
         loss=WALK,

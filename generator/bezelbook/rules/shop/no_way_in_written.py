@@ -10,7 +10,6 @@ from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import QUOTED_SHORT
 from bezelbook.reasoning.order.removal import removals_at
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 SHOWN = 3
@@ -35,7 +34,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{vehicle.id}",
         weight="tidy up",
         says=f"things were fitted at {listed([*names[:SHOWN], *more])}, and nobody wrote what comes off first",
-        quotes=tuple(Quote(note.id, quote(book, note)) for note in firsts),
+        quotes=tuple(Quote.of(book, note) for note in firsts),
         difference="the list of pieces",
         proposals=(Proposal("scope", "take a picture of each layer on the next job"),),
         loss=QUOTED_SHORT,

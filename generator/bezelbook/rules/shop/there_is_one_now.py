@@ -8,7 +8,6 @@ from bezelbook.kinds.note.record import After, Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import STRONG
 
 _THERE_IS_NONE = re.compile(
@@ -31,7 +30,7 @@ def check(scope: PlaceScope) -> Iterator[Finding]:
             key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
             weight="tidy up",
             says="an older note says that there is none, and a newer one used one",
-            quotes=tuple(Quote(note.id, quote(scope.book, note), ("date",)) for note in (old, new)),
+            quotes=tuple(Quote.of(scope.book, note, ("date",)) for note in (old, new)),
             difference="when it was written",
             proposals=(Proposal("one is wrong", f"let {new.id} replace {old.id}, and say why"),),
             loss=SALE_LOST,

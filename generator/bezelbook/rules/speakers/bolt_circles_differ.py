@@ -8,7 +8,6 @@ from bezelbook.reasoning.clashes.clash import state_of
 from bezelbook.reasoning.differing.explaining import explained
 from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 # More proposals or quotes than this nobody reads aloud.
 MOST = 5
@@ -37,10 +36,7 @@ def _finding(scope: PlaceScope, state: str, found: list[Apart]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{state}/bolt circle",
         weight="look first",
         says="no one bolt circle makes both of these notes true",
-        quotes=tuple(
-            Quote(circle.note.id, quote(scope.book, circle.note), circle.path)
-            for circle in [*circles.values()][:MOST_QUOTES]
-        ),
+        quotes=tuple(Quote.of(scope.book, circle.note, circle.path) for circle in [*circles.values()][:MOST_QUOTES]),
         difference=proposals[0].words,
         proposals=proposals,
         loss=SALE_LOST,

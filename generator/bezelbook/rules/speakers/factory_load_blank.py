@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Seen
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 MOST_QUOTES = 3
 
@@ -33,7 +32,7 @@ def _finding(scope: PlaceScope, found: list[Seen]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says="the factory speaker was looked at, and nobody wrote its impedance",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("factory_speaker",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("factory_speaker",)) for note in found[:MOST_QUOTES]),
         difference="the load",
         proposals=(Proposal("which thing", "the load: a meter at its plug, and say whether a capacitor is on it"),),
         loss=NO_SOUND,

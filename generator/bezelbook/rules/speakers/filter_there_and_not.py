@@ -11,7 +11,6 @@ from bezelbook.reasoning.builds import Build, bearing_axes, builds, common_value
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import TWEETER_GONE
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 # What somebody looked at and found to be so; that it was not looked at, or does not apply, is no look.
 NONE = ("not there", "not needed")
@@ -73,7 +72,7 @@ def _finding(scope: PlaceScope, notes: tuple[Seen, Seen], alike: list[Build]) ->
         key="/".join((RULE.name, scope.vehicle, scope.place, common_values(alike))),
         weight="look first",
         says="a filter is on the factory speaker, and none or another one is",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("factory_speaker", "filter")) for note in notes),
+        quotes=tuple(Quote.of(scope.book, note, ("factory_speaker", "filter")) for note in notes),
         difference="the filter",
         proposals=(
             Proposal("package", "the package differs: its factory amplifier filters in one of them only"),

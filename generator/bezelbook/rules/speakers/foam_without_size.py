@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import WHISTLE
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.gasket import gasket_named
 from bezelbook.values.listed import counted
 
@@ -34,7 +33,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says=f"foam whose thickness nobody wrote is used in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("gasket",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("gasket",)) for note in found[:MOST_QUOTES]),
         difference="the foam",
         proposals=(Proposal("which thing", "the foam: caliper on the roll, with nothing pressing on it"),),
         loss=WHISTLE,

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.evidence import job_key, unreplaced
 from bezelbook.reasoning.losses import GRILLE_BUZZ
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
 from bezelbook.values.words import STRONG
 
@@ -44,7 +43,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="tidy up",
         says=f"{len(found)} speakers went in here, and nobody wrote how much room there is in front",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the room in front",
         proposals=(Proposal("one is wrong", "the room in front: putty on the guard once, with the panel on"),),
         loss=GRILLE_BUZZ,

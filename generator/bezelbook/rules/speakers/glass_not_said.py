@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import DOORS
 from bezelbook.reasoning.speakers.evidence import is_about_speakers
 from bezelbook.values.listed import counted
@@ -40,7 +39,7 @@ def _finding(scope: VehicleScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="look first",
         says=f"where the glass was is blank in {counted(found)} of what goes in",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("verdict",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("verdict",)) for note in found[:MOST_QUOTES]),
         difference="the glass",
         proposals=(Proposal("glass", "the glass: run it all the way down, and watch it"),),
         loss=GLASS_HIT,

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Measured
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import GLASS
 
 MOST_QUOTES = 3
@@ -33,7 +32,7 @@ def _finding(scope: PlaceScope, found: list[Measured]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says="the room to the glass when it is down was read with the glass up",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("readings",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("readings",)) for note in found[:MOST_QUOTES]),
         difference="the glass",
         proposals=(Proposal("glass", "the glass: read it again fully down, and at its worst"),),
         loss=GLASS_HIT,

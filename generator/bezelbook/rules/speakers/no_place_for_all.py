@@ -6,7 +6,6 @@ from bezelbook.finding import Finding, PlaceScope, Quote, Rule
 from bezelbook.reasoning.clashes.clash import Clash
 from bezelbook.reasoning.clashes.speakers import speaker_clashes
 from bezelbook.reasoning.clashes.telling import loss_of, path_of, proposals_of, quoted, says_of
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 
 ANSWERS = ("the ring or bracket", "tabs in or out", "the build", "glass up or down", "one of them is wrong")
@@ -28,7 +27,7 @@ def _finding(scope: PlaceScope, clash: Clash) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{clash.state}/{clash.first.size}",
         weight="stop",
         says=says_of(clash.first),
-        quotes=tuple(Quote(note.id, quote(scope.book, note), path_of(note)) for note in quoted(clash)),
+        quotes=tuple(Quote.of(scope.book, note, path_of(note)) for note in quoted(clash)),
         difference=proposals[0].words,
         proposals=proposals,
         loss=loss_of(clash),

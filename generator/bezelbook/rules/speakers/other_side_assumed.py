@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Measured, Seen
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
@@ -32,7 +31,7 @@ def _finding(scope: VehicleScope, note: Measured | Seen, other: str) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{other}",
         weight="look first",
         says=f"{other} was only assumed to be the same as {note.place}",
-        quotes=(Quote(note.id, quote(scope.book, note), ("other_side",)),),
+        quotes=(Quote.of(scope.book, note, ("other_side",)),),
         difference="the side",
         proposals=(Proposal("side", f"the side: measure {other} while the door is open"),),
         loss=GLASS_HIT,

@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.reasoning.speakers.cells import SPEAKER_PLACES
 from bezelbook.values.listed import counted
 
@@ -44,7 +43,7 @@ def _finding(scope: PlaceScope, found: list[Tried]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}",
         weight="look first",
         says=f"a ring whose thickness nobody wrote is used in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("mounts",)) for note in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, note, ("mounts",)) for note in found[:MOST_QUOTES]),
         difference="the ring",
         proposals=(Proposal("mount", "the ring: put the one from the shelf under the caliper"),),
         loss=GLASS_HIT,

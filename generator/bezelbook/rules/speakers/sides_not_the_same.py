@@ -9,7 +9,6 @@ from bezelbook.reasoning.claims import reading_span
 from bezelbook.reasoning.evidence import UNCUT, unreplaced
 from bezelbook.reasoning.losses import GLASS_HIT
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
@@ -59,7 +58,7 @@ def _finding(scope: VehicleScope, note: Measured, other: Measured) -> Finding:
         key="/".join((RULE.name, scope.vehicle, *sorted({note.place, other.place}))),
         weight="look first",
         says=f"{note.place} was said to be as the other side, and {other.place} was read otherwise",
-        quotes=tuple(Quote(one.id, quote(scope.book, one), ("readings",)) for one in (note, other)),
+        quotes=tuple(Quote.of(scope.book, one, ("readings",)) for one in (note, other)),
         difference="the side",
         proposals=(Proposal("side", "the side: each counts for itself, and what was assumed is cleared"),),
         loss=GLASS_HIT,

@@ -9,9 +9,8 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.losses import CLIPS_GONE
 from bezelbook.reasoning.order.accounts import accounts_of
 from bezelbook.reasoning.order.fixings import Fixing, fixings
-from bezelbook.reasoning.order.step import name_of, offs
+from bezelbook.reasoning.order.step import name_of, offs, path_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
@@ -45,7 +44,9 @@ def _finding(book: KnowledgeBase, vehicle: Vehicle, piece: str, fixing: Fixing, 
         key="/".join((RULE.name, vehicle.id, piece, fixing.record or fixing.name, fixing.where or "anywhere")),
         weight="tidy up",
         says=f"{counts[0]} or {counts[-1]} {fixing.name} on the {name_of(vehicle, piece)}",
-        quotes=tuple(Quote(note.id, quote(book, note), ("pieces",)) for note in notes),
+        quotes=tuple(
+            Quote.of(book, note, path_of(note, off)) for off, note in (offs((note,), piece)[0] for note in notes)
+        ),
         difference="the count",
         proposals=(
             Proposal("scope", "one of them counted only those that he saw: the larger number is safe for ordering"),

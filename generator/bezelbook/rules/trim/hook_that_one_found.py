@@ -5,31 +5,36 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.reasoning.evidence import witnesses
 from bezelbook.reasoning.losses import TRIM_BROKEN
-from bezelbook.reasoning.order.accounts import accounts_of
-from bezelbook.reasoning.order.step import name_of, offs
+from bezelbook.reasoning.order.accounts import Account, accounts_of
+from bezelbook.reasoning.order.near import restraint_near
+from bezelbook.reasoning.order.step import name_of, offs, path_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
-    """One finding a piece; whoever wrote nothing of what holds it has not denied the hook, and is not asked."""
+    """One finding a piece; whoever wrote nothing of what holds it has not denied the hook, and is not asked.
+
+    Nor is whoever tells of a hidden fixing without naming its piece, or had another build.
+    """
     book, vehicle = scope.book, scope.book.vehicles[scope.vehicle]
-    notes = [one.note for one in accounts_of(book, vehicle).counting]
-    for piece in sorted({off.piece for note in notes for off in note.pieces}):
-        told = [(note, off.hooks or off.hidden) for off, note in offs(notes, piece) if off.hooks or off.hidden]
+    accounts = {one.note.id: one for one in accounts_of(book, vehicle).counting}
+    notes = [one.note for one in accounts.values()]
+    for piece in sorted({off.piece for note in notes for off in note.pieces} - restraint_near(book, vehicle.id)):
+        told = [(off, note) for off, note in offs(notes, piece) if off.hooks or off.hidden]
         others = [
-            note
+            (off, note)
             for off, note in offs(notes, piece)
-            if off.fasteners and not (off.hooks or off.hidden) and witnesses([note, told[0][0]] if told else []) > 1
+            if off.fasteners and not (off.hooks or off.hidden or note.hidden) and told
+            if witnesses([note, told[0][1]]) > 1 and _may_be_one_build(accounts[note.id], accounts[told[0][1].id])
         ]
         if told and others:
-            hook, name = told[0][1], name_of(vehicle, piece)
+            hook, name = told[0][0].hooks or told[0][0].hidden, name_of(vehicle, piece)
             yield Finding(
                 rule=RULE.name,
                 key=f"{RULE.name}/{vehicle.id}/{piece}",
                 weight="look first",
                 says=f"of the {name} one note tells what holds it, and another adds: {hook}",
-                quotes=tuple(Quote(note.id, quote(book, note), ("pieces",)) for note in (told[0][0], others[0])),
+                quotes=tuple(Quote.of(book, note, path_of(note, off)) for off, note in (told[0], others[0])),
                 difference=f"{hook}",
                 proposals=(
                     Proposal("scope", "it is there, and the other did not write it down"),
@@ -39,8 +44,12 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
                 question="Is it there on every car?",
                 answers=("yes, add it", "only on some", "no", "next car"),
                 vehicle=vehicle.id,
-                place=told[0][0].place,
+                place=told[0][1].place,
             )
+
+
+def _may_be_one_build(one: Account, other: Account) -> bool:
+    return one.may_be(tuple((axis, value) for axis, value in other.known.items()))
 
 
 RULE = Rule("hook-that-one-found", "A hook that one note tells of", "conflict", __doc__ or "", VehicleScope, check)

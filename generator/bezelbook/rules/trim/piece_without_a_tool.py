@@ -6,11 +6,12 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.record import Seen
 from bezelbook.kinds.note.removal import PieceOff
+from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.reasoning.losses import WALK
 from bezelbook.reasoning.order.accounts import accounts_of
-from bezelbook.reasoning.order.step import name_of, offs
+from bezelbook.reasoning.order.near import restraint_near
+from bezelbook.reasoning.order.step import name_of, offs, path_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 _AWKWARD = re.compile(r"\b(?:behind|up inside|up behind|from below|underneath|deep|reach)\b", re.IGNORECASE)
 
@@ -19,12 +20,12 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
     """One finding a piece with such a fastener, where no note of the piece names a tool or what lets it get there."""
     book, vehicle = scope.book, scope.book.vehicles[scope.vehicle]
     notes = [one.note for one in accounts_of(book, vehicle).counting]
-    for piece in sorted({off.piece for note in notes for off in note.pieces}):
+    for piece in sorted({off.piece for note in notes for off in note.pieces} - restraint_near(book, vehicle.id)):
         off = offs(notes, piece)
         awkward = [(one, note, where) for one, note in off if (where := _awkward(one))]
         if awkward and not any(tool.reach or _is_long(tool.tool) for one, _ in off for tool in one.tools):
-            _, note, where = awkward[0]
-            yield _finding(name_of(vehicle, piece), vehicle.id, piece, note, where, quote(book, note))
+            off_, note, where = awkward[0]
+            yield _finding(vehicle, piece, Quote.of(book, note, path_of(note, off_)), where, note)
 
 
 def _awkward(off: PieceOff) -> str | None:
@@ -36,19 +37,19 @@ def _is_long(tool: str) -> bool:
     return bool(re.search(r"\b(?:long|swivel|stubby|extension|deep|magnet|right angle)\b", tool, re.IGNORECASE))
 
 
-def _finding(name: str, vehicle: str, piece: str, note: Seen, where: str, words: str) -> Finding:
+def _finding(vehicle: Vehicle, piece: str, said: Quote, where: str, note: Seen) -> Finding:
     return Finding(
         rule=RULE.name,
-        key=f"{RULE.name}/{vehicle}/{piece}",
+        key=f"{RULE.name}/{vehicle.id}/{piece}",
         weight="tidy up",
-        says=f"the {name} has a fastener {where}, and nobody wrote which tool gets there",
-        quotes=(Quote(note.id, words, ("pieces",)),),
+        says=f"the {name_of(vehicle, piece)}: nobody wrote which tool gets at what is “{where}”",
+        quotes=(said,),
         difference="the tool and its reach",
         proposals=(Proposal("tool", f"ask {note.author or 'its author'} what got there: stubby, long, swivel?"),),
         loss=WALK,
         question="Which tool gets there?",
         answers=("stubby", "long or extension", "swivel", "a plain one does", "next car"),
-        vehicle=vehicle,
+        vehicle=vehicle.id,
         place=note.place,
     )
 

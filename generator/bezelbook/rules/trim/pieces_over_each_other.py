@@ -13,7 +13,6 @@ from bezelbook.reasoning.order.graph import befores, circles
 from bezelbook.reasoning.order.precedence import Before, musts
 from bezelbook.reasoning.order.step import name_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import Axis
 
@@ -54,7 +53,7 @@ def _finding(book: KnowledgeBase, vehicle: Vehicle, circle: tuple[str, ...], aro
         key="/".join((RULE.name, vehicle.id, "-and-".join(sorted(circle)))),
         weight="look first",
         says=f"each of {listed(pieces)} is said to come off before the other",
-        quotes=tuple(Quote(note.id, quote(book, note)) for note in notes),
+        quotes=tuple(Quote.of(book, note) for note in notes),
         difference=f"which of {listed(pieces)} lies on top",
         proposals=(*differing, PICTURE),
         loss=TRIM_BROKEN,

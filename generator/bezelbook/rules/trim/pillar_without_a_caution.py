@@ -7,9 +7,8 @@ from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.reasoning.losses import SOMEONE_HURT
 from bezelbook.reasoning.order.accounts import accounts_of
-from bezelbook.reasoning.order.step import name_of, offs
+from bezelbook.reasoning.order.step import name_of, offs, path_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 _NEAR = re.compile(r"\b(?:pillar|seat|headliner|roof lining|knee|steering|column|airbag|air bag)s?\b", re.IGNORECASE)
 _APART = re.compile(r"\bseat[- ]?back hook|\bunder seat\b", re.IGNORECASE)
@@ -24,7 +23,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         name = name_of(vehicle, piece)
         off = offs(notes, piece)
         if _sounds_near(name) and not _classed(vehicle, piece) and not any(one.safety for one, _ in off):
-            quotes = [Quote(note.id, quote(book, note), ("pieces",)) for _, note in off[:2]]
+            quotes = [Quote.of(book, note, path_of(note, one)) for one, note in off[:2]]
             own = Quote(vehicle.id, f"{vehicle.name}: {name}", ("trim", piece), "vehicle")
             yield Finding(
                 rule=RULE.name,

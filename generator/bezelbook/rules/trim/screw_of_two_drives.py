@@ -13,7 +13,6 @@ from bezelbook.reasoning.order.accounts import Account, accounts_of
 from bezelbook.reasoning.order.drive import drives_of
 from bezelbook.reasoning.order.step import name_of
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 Spot = tuple[str, str, str]  # the place when no piece is named, else the piece; and where on it
@@ -69,7 +68,7 @@ def _finding(book: KnowledgeBase, vehicle: Vehicle, spot: Spot, drives: list[str
         key="/".join((RULE.name, vehicle.id, piece or place, where or "anywhere")),
         weight="tidy up",
         says=f"{drives[0]} or {drives[1]} {where or 'for the screws'} at the {what}",
-        quotes=tuple(Quote(note.id, quote(book, note), (("fasteners", "pieces")[bool(piece)],)) for note in notes),
+        quotes=tuple(Quote.of(book, note, (("fasteners", "pieces")[bool(piece)],)) for note in notes),
         difference="what turns it",
         proposals=(
             Proposal("build", "the cars differ"),

@@ -9,7 +9,6 @@ from bezelbook.reasoning.circuits.said import strong
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import FLAT_BATTERY
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 
 
 def check(scope: VehicleScope) -> Iterator[Finding]:
@@ -23,7 +22,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="look first",
         says="accessory comes over the bus alone, and nothing in the book makes it for this car",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("accessory_supply",)) for note in found[:3]),
+        quotes=tuple(Quote.of(scope.book, note, ("accessory_supply",)) for note in found[:3]),
         difference="where accessory comes from",
         proposals=(
             Proposal(

@@ -12,7 +12,6 @@ from bezelbook.kinds.note.record import Bench
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import FLAT_BATTERY, NO_SOUND
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import CIRCUITS, Circuit
 
@@ -41,7 +40,7 @@ def _finding(adapter: Adapter, argued: list[Circuit], notes: list[Bench], scope:
     first = argued[0]
     way = adapter.circuits.get(first)
     own = [Quote(adapter.id, f"{first}: {way.does}", ("circuits", first), "adapter")] if way else []
-    benches = [Quote(note.id, quote(scope.book, note), ("circuits",)) for note in notes[:SHOWN]]
+    benches = [Quote.of(scope.book, note, ("circuits",)) for note in notes[:SHOWN]]
     return Finding(
         rule=RULE.name,
         key=f"{RULE.name}/{adapter.id}",

@@ -10,7 +10,6 @@ from bezelbook.reasoning.circuits.contents import contents
 from bezelbook.reasoning.circuits.plugs import plug_named
 from bezelbook.reasoning.losses import BOUGHT_TWICE, OUT_OF_PHASE, Loss
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import Circuit
 
@@ -55,7 +54,7 @@ def _finding(scope: PlaceScope, car: Car, name: str, argued: dict[Circuit, tuple
         key="/".join((RULE.name, scope.vehicle, scope.place, common_values([car.build]), name)),
         weight="look first",
         says=f"{plug.name}: {'plus and minus of' if phase else 'different cavities for'} {about}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("cavities",)) for note in notes[:SHOWN]),
+        quotes=tuple(Quote.of(scope.book, note, ("cavities",)) for note in notes[:SHOWN]),
         difference="plus and minus" if phase else "the cavity",
         proposals=(turned, new) if phase else (view, new, Proposal("one is wrong", HOW)),
         loss=loss,

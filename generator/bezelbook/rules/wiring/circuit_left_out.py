@@ -15,7 +15,6 @@ from bezelbook.reasoning.circuits.wiring import SPEAKERS
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import BOUGHT_TWICE
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import CIRCUITS, Circuit
 
@@ -64,7 +63,7 @@ def _finding(scope: VehicleScope, adapter: Adapter, left: list[Circuit], notes: 
         says=f"{adapter.name}: the car has {listed(left)}, and nobody looked what becomes of it",
         quotes=(
             Quote(adapter.id, f"{listed(left)}: left out", ("circuits",), "adapter"),
-            *(Quote(note.id, quote(scope.book, note), ("cavities",)) for note in seen),
+            *(Quote.of(scope.book, note, ("cavities",)) for note in seen),
         ),
         difference="what becomes of it",
         proposals=(Proposal("tool", "meter on the bench, 3 min"),),

@@ -12,7 +12,6 @@ from bezelbook.reasoning.circuits.one_car import shared
 from bezelbook.reasoning.circuits.said import functions_said, strong
 from bezelbook.reasoning.losses import CAMERA_BLACK, SOUND_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import FUNCTIONS, Function
 
 Done = After | Tried
@@ -50,8 +49,8 @@ def _finding(scope: PlaceScope, function: Function, kept: Done, lost: Done) -> F
         weight="look first",
         says=f"{function}: kept in one job, lost in another",
         quotes=(
-            Quote(kept.id, quote(scope.book, kept), ("kept",)),
-            Quote(lost.id, quote(scope.book, lost), ("lost",)),
+            Quote.of(scope.book, kept, ("kept",)),
+            Quote.of(scope.book, lost, ("lost",)),
         ),
         difference=f"what became of the {function}",
         proposals=(

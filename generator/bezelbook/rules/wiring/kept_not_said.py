@@ -7,7 +7,6 @@ from bezelbook.kinds.note.record import After
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SOUND_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 
@@ -24,7 +23,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"what still works is blank in {counted(found)} with an adapter",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("adapters",)) for note in found[:3]),
+        quotes=tuple(Quote.of(scope.book, note, ("adapters",)) for note in found[:3]),
         difference="what is kept and what is lost",
         proposals=(Proposal("scope", "ask at the next write-back: anything not working?"),),
         loss=SOUND_LOST,

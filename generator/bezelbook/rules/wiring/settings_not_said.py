@@ -8,7 +8,6 @@ from bezelbook.kinds.note.record import After
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import SOUND_LOST
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import counted
 
 
@@ -23,7 +22,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         key=f"{RULE.name}/{scope.vehicle}",
         weight="tidy up",
         says=f"how the module was set is blank in {counted(found)}",
-        quotes=tuple(Quote(note.id, quote(scope.book, note), ("adapters",)) for note in found[:3]),
+        quotes=tuple(Quote.of(scope.book, note, ("adapters",)) for note in found[:3]),
         difference="the settings",
         proposals=(Proposal("scope", "a photo of its switches before the dash closes"),),
         loss=SOUND_LOST,

@@ -10,7 +10,6 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.evidence import unreplaced
 from bezelbook.reasoning.losses import FLAT_BATTERY
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 from bezelbook.values.words import Circuit
 
@@ -43,7 +42,7 @@ def _finding(scope: VehicleScope, circuit: Circuit, note: After, sources: list[s
         key=f"{RULE.name}/{scope.vehicle}/{circuit}",
         weight="look first",
         says=f"{circuit} comes from {listed(sources)} at once",
-        quotes=(Quote(note.id, quote(scope.book, note), ("adapters",)),),
+        quotes=(Quote.of(scope.book, note, ("adapters",)),),
         difference=f"where {circuit} comes from",
         proposals=(Proposal("which thing", "one of them was capped and not written: choose one, cap the other"),),
         loss=FLAT_BATTERY,

@@ -14,7 +14,6 @@ from bezelbook.reasoning.circuits.said import circuit_said
 from bezelbook.reasoning.circuits.wire_colour import colours_said
 from bezelbook.reasoning.losses import OUT_OF_PHASE
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.listed import listed
 
 SHOWN = 4
@@ -73,7 +72,7 @@ def _finding(scope: PlaceScope, car: Car, name: str, pairs: list[tuple[_Wire, _W
         weight="look first",
         says=f"{car.book.connectors[name].name}: {listed(list(told)[:SHOWN])}",
         quotes=tuple(
-            Quote(wire.note.id, quote(scope.book, wire.note), ("cavities", wire.at, "colour"))
+            Quote.of(scope.book, wire.note, ("cavities", wire.at, "colour"))
             for wire in sorted(first.values(), key=lambda wire: wire.note.id)[:SHOWN]
         ),
         difference="the colour",
