@@ -22,6 +22,10 @@ class Account:
         """Whether its car may have been of this build; what it left blank may be either."""
         return all(self.known.get(axis, value) == value for axis, value in build)
 
+    def may_be_like(self, other: "Account") -> bool:
+        """Whether both cars may have been of one build."""
+        return self.may_be(tuple(other.known.items()))
+
     def leaves_open(self, build: Build) -> tuple[str, ...]:
         """The axes of this build that it says nothing of."""
         return tuple(axis for axis, _ in build if axis not in self.known)

@@ -1,6 +1,6 @@
 """Fasteners of one kind on one piece were counted differently."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.kinds.note.record import Seen
@@ -23,7 +23,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
         rows = [(row, note.id) for off, note in offs(notes, piece) for row in off.fasteners]
         for fixing in fixings(book, rows):
             least, most = _ends(fixing)
-            if least != most and _may_be_one_build(known[least].known, known[most].known):
+            if least != most and known[least].may_be_like(known[most]):
                 yield _finding(book, vehicle, piece, fixing, (known[least].note, known[most].note))
 
 
@@ -31,10 +31,6 @@ def _ends(fixing: Fixing) -> tuple[str, str]:
     """The note that counted fewest and the one that counted most; the same one twice where all agree."""
     counts = sorted(fixing.counts, key=lambda said: said.what)
     return (counts[0].notes[0], counts[-1].notes[0]) if counts else ("", "")
-
-
-def _may_be_one_build(ours: Mapping[str, str], theirs: Mapping[str, str]) -> bool:
-    return all(theirs.get(axis, value) == value for axis, value in ours.items())
 
 
 def _finding(book: KnowledgeBase, vehicle: Vehicle, piece: str, fixing: Fixing, notes: tuple[Seen, Seen]) -> Finding:

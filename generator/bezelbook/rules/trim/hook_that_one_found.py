@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from bezelbook.finding import Finding, Quote, Rule, VehicleScope
 from bezelbook.reasoning.evidence import witnesses
 from bezelbook.reasoning.losses import TRIM_BROKEN
-from bezelbook.reasoning.order.accounts import Account, accounts_of
+from bezelbook.reasoning.order.accounts import accounts_of
 from bezelbook.reasoning.order.near import restraint_near
 from bezelbook.reasoning.order.step import name_of, offs, path_of
 from bezelbook.reasoning.proposal import Proposal
@@ -25,7 +25,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
             (off, note)
             for off, note in offs(notes, piece)
             if off.fasteners and not (off.hooks or off.hidden or note.hidden) and told
-            if witnesses([note, told[0][1]]) > 1 and _may_be_one_build(accounts[note.id], accounts[told[0][1].id])
+            if witnesses([note, told[0][1]]) > 1 and accounts[note.id].may_be_like(accounts[told[0][1].id])
         ]
         if told and others:
             hook, name = told[0][0].hooks or told[0][0].hidden, name_of(vehicle, piece)
@@ -46,10 +46,6 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
                 vehicle=vehicle.id,
                 place=told[0][1].place,
             )
-
-
-def _may_be_one_build(one: Account, other: Account) -> bool:
-    return one.may_be(tuple((axis, value) for axis, value in other.known.items()))
 
 
 RULE = Rule("hook-that-one-found", "A hook that one note tells of", "conflict", __doc__ or "", VehicleScope, check)

@@ -9,7 +9,7 @@ from bezelbook.kinds.note.removal import Fasteners
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase, folded
 from bezelbook.reasoning.losses import WALK
-from bezelbook.reasoning.order.accounts import Account, accounts_of
+from bezelbook.reasoning.order.accounts import accounts_of
 from bezelbook.reasoning.order.drive import drives_of
 from bezelbook.reasoning.order.step import name_of
 from bezelbook.reasoning.proposal import Proposal
@@ -25,7 +25,7 @@ def check(scope: VehicleScope) -> Iterator[Finding]:
     told = [(account, _told(book, account.note)) for account in accounts_of(book, vehicle).counting]
     done: set[Spot] = set()
     for (one, ours), (other, theirs) in combinations(told, 2):
-        for spot in sorted(ours.keys() & theirs.keys() - done) if _may_be_one_build(one, other) else ():
+        for spot in sorted(ours.keys() & theirs.keys() - done) if one.may_be_like(other) else ():
             if _differ(ours, theirs, spot):
                 done.add(spot)
                 drives = [listed(sorted(said[spot][0])) for said in (ours, theirs)]
@@ -54,10 +54,6 @@ def _differ(ours: Drives, theirs: Drives, spot: Spot) -> bool:
     (drives, count), (others, counted) = ours[spot], theirs[spot]
     same = bool(spot[2]) or count is None or counted is None or count == counted
     return same and not drives & others
-
-
-def _may_be_one_build(one: Account, other: Account) -> bool:
-    return one.may_be(tuple((axis, value) for axis, value in other.known.items()))
 
 
 def _finding(book: KnowledgeBase, vehicle: Vehicle, spot: Spot, drives: list[str], notes: tuple[Seen, Seen]) -> Finding:
