@@ -1,8 +1,9 @@
 """What every room that agrees with the notes about one side has in common, found by trying out every room.
 
 Nothing here is shared with the reasoning. A room is a hole with two ways, a depth to what is fixed, one to the glass
-at its worst and one to it fully down, and a height in front; each is tried out at every third of a unit, so that of a room and a size which both lie between
-two whole numbers either may be the larger. Here everything is counted in thirds. No bound is solved for.
+at its worst and one to it fully down, and a height in front; each is tried out at every third of a unit, so that of a
+room and a size which both lie between two whole numbers either may be the larger. Here everything is counted in thirds.
+No bound is solved for.
 """
 
 from collections.abc import Callable, Iterator

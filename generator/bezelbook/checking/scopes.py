@@ -68,9 +68,9 @@ def _same_on_the_other_side(book: KnowledgeBase, vehicle: str, place: str) -> It
 def _foams(book: KnowledgeBase, vehicle: str, place: str, notes: Iterable[AnyNote]) -> Iterator[Record]:
     """What may have been under a speaker of which a note does not say what was."""
     of = book.vehicles[vehicle].places.get(place)
-    if of is not None and of.kind in SPEAKER_PLACES | EITHER_PLACES:
-        if any(isinstance(note, Tried) and note.gasket is None for note in notes):
-            yield from (one for one in book.supplies.values() if isinstance(one, Foam))
+    unsaid = any(isinstance(note, Tried) and note.gasket is None for note in notes)
+    if unsaid and of is not None and of.kind in SPEAKER_PLACES | EITHER_PLACES:
+        yield from (one for one in book.supplies.values() if isinstance(one, Foam))
 
 
 def part_scopes(book: KnowledgeBase) -> Iterator[PartScope]:

@@ -44,6 +44,12 @@ READ_TO = {
     "rear depth to glass down": BEHIND[:2],
     "rear depth at worst of travel": BEHIND,
 }
+# Which room behind or before a speaker "by so much" is about, by its reason.
+SPEAKER_GAPS: Mapping[str, tuple[str, tuple[str, ...]]] = {
+    "depth": ("depth", BEHIND[:1]),
+    "glass": ("depth", BEHIND),
+    "grille": ("front", ("",)),
+}
 ACROSS = ("long way", "short way")
 READ_ACROSS = {"cut-out": ACROSS, "cut-out long way": ACROSS[:1], "cut-out short way": ACROSS[1:]}
 # The seats of mounts: a depth read from there has the mount in it.
@@ -143,6 +149,39 @@ def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
             yield Said(size, frozenset(spots), span.low, None)
         elif size == stopped:
             yield Said(size, frozenset(_stopped(note, spots)), None, span.high)
+    yield from _by_so_much(book, note, behind_a_speaker=behind_a_speaker)
+
+
+def _by_so_much(book: KnowledgeBase, note: Tried, *, behind_a_speaker: bool) -> Iterator[Said]:
+    """By so much is a reading of the one room that it is about, against the size of what was tried."""
+    gap = note.short_by if note.verdict == "does not" else note.to_spare
+    where = SPEAKER_GAPS.get(note.reason or "") if behind_a_speaker else _gap_at(note)
+    if gap is None or where is None:
+        return
+    size, spots = where
+    need = asked_for(book, note)[size] if behind_a_speaker else _deepest_there(book, note, size, spots)
+    by = span_of(gap, book.shop.tools.none.base)
+    room = need.minus(by) if note.verdict == "does not" else need.plus(by)
+    yield Said(size, frozenset(spots), least=room.low)
+    yield Said(size, frozenset(spots[-1:]), most=room.high)
+
+
+def _gap_at(note: Tried) -> tuple[str, tuple[str, ...]] | None:
+    """The side of an opening, or the one ninth of it, at which there was so much."""
+    if note.reason in ("width", "height"):
+        return note.reason, ("",)
+    deep = note.reason in (("depth", "plug") if note.verdict == "does not" else (None, "depth"))
+    return ("depth", note.where) if deep and len(note.where) == 1 else None
+
+
+def _deepest_there(book: KnowledgeBase, note: Tried, size: str, spots: tuple[str, ...]) -> Span:
+    """What a box asks of a side, or of one ninth: where its plug leaves, that with its bend; anything if it may."""
+    needs = needs_of_note(book, note)
+    if size != "depth":
+        return needs.spans["width" if size == "width" else "height"]
+    if note.plugs == "off" or needs.exit not in (None, *spots):
+        return needs.spans["depth"]
+    return needs.spans["plug"] if needs.exit else Span(needs.spans["depth"].low, needs.spans["plug"].high)
 
 
 def _met(note: Tried, size: str, *, behind_a_speaker: bool) -> tuple[str, ...]:

@@ -17,7 +17,7 @@ from bezelbook.values.span import Span
 
 Rear = Literal["fixed", "glass"]
 RoomSize = Literal["long way", "short way", "fixed", "glass", "front"]
-# Where somebody read the worst point of the glass's way, how far it is when it is all the way down is a size of its own.
+# Where somebody read the worst point of the glass's way, how far it is when it is fully down is a size of its own.
 ReadSize = RoomSize | Literal["glass down"]
 WAYS: tuple[RoomSize, ...] = ("long way", "short way")
 # A size with another that is never less in the same state.
@@ -231,7 +231,7 @@ def _sort(cell: SpeakerCell) -> Hashable:
 
 
 def _no_roomier(mean: SpeakerCell, roomy: SpeakerCell) -> bool:
-    """Cutting takes no room away, tabs that are out neither, the long way is no shorter, glass that is down no nearer."""
+    """A cut takes no room away, tabs that are out neither; the long way is no shorter, glass that is down no nearer."""
     if isinstance(mean, MountHole) and isinstance(roomy, MountHole):
         return (mean.way, roomy.way) != ("long", "short") and (
             mean.tabs == roomy.tabs or (mean.tabs, roomy.tabs) == ("in", "out")
