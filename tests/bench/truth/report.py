@@ -7,7 +7,7 @@ from itertools import repeat
 from tests.bench.truth.books import REGIMES, judged
 from tests.bench.truth.counts import Counts
 
-BOOKS = {"honest": 160, "corrupted": 1200, "running change": 240, "left out": 240}
+BOOKS = {"honest": 240, "corrupted": 2400, "running change": 320, "left out": 320}
 # So many books are handed to a process at once.
 AT_ONCE, PROCESSES = 8, 2
 

@@ -162,3 +162,17 @@ def test_by_so_much_of_a_speaker_is_of_the_room_that_its_reason_names(reason: st
     sizes = {"mounting_depth": "63 ± 1 mm", "basket": "141 ± 1 mm", "front_height": "12 ± 1 mm"}
     found = gap(making.tried(what="cone", sizes=sizes, reason=reason, **FELL_SHORT))
     assert [one[1:] for one in found] == expected
+
+
+@pytest.mark.parametrize(
+    ("more", "says"),
+    [
+        ({"cut": "the rib"}, True),
+        ({"tabs": "out", "cut": "nothing"}, True),
+        ({"cut": "nothing"}, False),
+        ({"cut": None}, False),
+    ],
+)
+def test_what_goes_in_on_a_condition_went_in_where_that_was_done(more: dict[str, Any], *, says: bool) -> None:
+    on_a_condition = making.tried(verdict="goes in if", condition="something is done first", **more)
+    assert bool(said(on_a_condition)) is says

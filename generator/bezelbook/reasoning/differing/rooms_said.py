@@ -6,6 +6,7 @@ from functools import partial
 
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tool, Tried
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.speakers.needs import needs_of_note as speaker_needs_of_note
 from bezelbook.values.span import Span, span_of
@@ -137,7 +138,7 @@ def _spots(reading: RoomReading) -> tuple[str, ...]:
 
 
 def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
-    if note.verdict not in ("goes in", "does not"):
+    if not _says_something(note):
         return
     asked = asked_for(book, note)
     behind_a_speaker = "hole" in asked
@@ -145,11 +146,17 @@ def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
     stopped = "hole" if behind_a_speaker and stopped in ("width", "height") else stopped
     for size, span in asked.items():
         spots = _met(note, size, behind_a_speaker=behind_a_speaker)
-        if note.verdict == "goes in":
+        if note.verdict != "does not":
             yield Said(size, frozenset(spots), span.low, None)
         elif size == stopped:
             yield Said(size, frozenset(_stopped(note, spots)), None, span.high)
     yield from _by_so_much(book, note, behind_a_speaker=behind_a_speaker)
+
+
+def _says_something(note: Tried) -> bool:
+    """Whether it went in or did not; on a condition it did where that was done, to the car or to the tabs of a mount."""
+    on_a_condition = note.tabs == "out" or note.cut not in (None, UNCUT)
+    return note.verdict in ("goes in", "does not", *(("goes in if",) if on_a_condition else ()))
 
 
 def _by_so_much(book: KnowledgeBase, note: Tried, *, behind_a_speaker: bool) -> Iterator[Said]:
