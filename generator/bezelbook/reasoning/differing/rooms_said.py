@@ -154,9 +154,10 @@ def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
 
 
 def _says_something(note: Tried) -> bool:
-    """Whether it went in or did not; on a condition it did where that was done, to the car or to the tabs of a mount."""
-    on_a_condition = note.tabs == "out" or note.cut not in (None, UNCUT)
-    return note.verdict in ("goes in", "does not", *(("goes in if",) if on_a_condition else ()))
+    """Whether it went in or did not; on a condition only where that was met: something cut, or the tabs out."""
+    if note.verdict == "goes in if":
+        return note.tabs == "out" or note.cut not in (None, UNCUT)
+    return note.verdict != "not tried"
 
 
 def _by_so_much(book: KnowledgeBase, note: Tried, *, behind_a_speaker: bool) -> Iterator[Said]:
