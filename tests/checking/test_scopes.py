@@ -66,6 +66,38 @@ def test_a_place_has_its_notes_and_all_that_they_name_by_whatever_name(book: Kno
     assert held(scopes["van-2", "dash"]) == {("vehicle", "van-2"), ("head_unit", "other"), ("note", "c"), *shop}
 
 
+@pytest.mark.parametrize(
+    ("place", "gasket", "form", "seen"),
+    [
+        ("door-left", None, TRIED, {"tape", "sheet"}),
+        ("door-left", "tape", TRIED, {"tape"}),
+        ("door-left", "none", TRIED, set()),
+        ("door-left", None, {"form": "measured", "readings": [{"of": "front clearance", "reads": "20 mm"}]}, set()),
+        ("dash", None, TRIED, set()),
+        ("nowhere", None, TRIED, set()),
+    ],
+)
+def test_a_speaker_place_has_every_foam_where_nobody_said_what_was_under_a_flange(
+    place: str, gasket: str | None, form: Mapping[str, Any], seen: set[str]
+) -> None:
+    door = {"kind": "door lower", "side": "left"}
+    what = {"what": "some coax"} if form is TRIED else {}
+    note = {**form, **what, "vehicle": "hatch-2", "place": place} | ({"gasket": gasket} if gasket else {})
+    foam = {"form": "foam", "name": "foam", "foam_kind": "sheet"}
+    book = knowledge_base(
+        made(
+            {
+                "vehicles": {"hatch-2": {**CAR, "places": {**CAR["places"], "door-left": door}}},
+                "supplies": {"tape": foam | {"name": "tape"}, "sheet": foam, "wire": {"form": "other", "name": "wire"}},
+                "notes": {"a": note},
+            }
+        )
+    )
+    [scope] = place_scopes(book)
+    assert held(scope) >= {("vehicle", "hatch-2"), ("note", "a"), ("shop", "shop")}
+    assert {name for kind, name in held(scope) if kind == "supply"} == seen
+
+
 def test_a_part_has_what_it_names_and_the_parts_that_name_it(book: KnowledgeBase) -> None:
     scopes = {scope.part.id: scope for scope in part_scopes(book)}
     assert list(scopes) == ["deep", "hidden-box", "other", "short", "frame", "strap"]

@@ -1,8 +1,9 @@
 """What every room that agrees with the notes about one side has in common, found by trying out every room.
 
 Nothing here is shared with the reasoning. A room is a hole with two ways, a depth to what is fixed, one to the glass
-and a height in front; each is tried out at every third of a unit, so that of a room and a size which both lie between
-two whole numbers either may be the larger. Here everything is counted in thirds. No bound is solved for.
+at its worst and one to it fully down, and a height in front; each is tried out at every third of a unit, so that of a
+room and a size which both lie between two whole numbers either may be the larger. Here everything is counted in thirds.
+No bound is solved for.
 """
 
 from collections.abc import Callable, Iterator
@@ -87,13 +88,22 @@ class SpeakerOracle:
 
         told_by = [[numbered(way) for way in claim] for claim in claims]
         fits_by = [numbered(want) for want in wants]
-        space = Space(tests, [list(_rooms(dimension)) for dimension in DIMENSIONS])
+        space = Space(tests, [list(self._sizes(dimension)) for dimension in DIMENSIONS])
 
         def all_of(way: list[tuple[int, int]]) -> int:
             return reduce(and_, (space.true(*one) for one in way), space.all)
 
         told = [reduce(or_, map(all_of, claim), 0) for claim in told_by]
         return told, [all_of(want) for want in fits_by], space.all
+
+    def _sizes(self, dimension: str) -> Iterator[tuple[int, ...]]:
+        """Everything that one dimension of a room may be; of two sizes one is never less than the other."""
+        if dimension == "hole":
+            yield from ((long, short) for long in STEPS for short in STEPS if short <= long)
+        elif dimension == "glass" and self.travel_read:
+            yield from ((worst, down) for worst in STEPS for down in STEPS if worst <= down)
+        else:
+            yield from ((step,) for step in STEPS)
 
     def _claim(self, note: Tried | Reading, parts: dict[str, Part]) -> Iterator[list[tuple[str, Atom]]]:
         """The ways in which a note may be true, each a list of what holds together."""
@@ -145,7 +155,7 @@ class SpeakerOracle:
             ways = {"cut-out": (0, 1), "long": (0,), "short": (1,)}[note.of]
             yield "hole", lambda hole: all(_within(hole[way], low, high) for way in ways)
         elif note.of == "down" and self.travel_read:
-            yield "glass", lambda room: room[0] < high or room[0] == high == low
+            yield "glass", lambda room: _within(room[1], low, high)
         else:
             yield MEASURES[note.of], lambda room: _within(room[0], low, high)
 
@@ -165,13 +175,6 @@ def _inside(size: Size) -> Iterator[int]:
 
 def _ends(size: Size) -> tuple[int, int]:
     return (size.middle - size.give) * UNIT, (size.middle + size.give) * UNIT
-
-
-def _rooms(dimension: str) -> Iterator[tuple[int, ...]]:
-    if dimension == "hole":
-        yield from ((long, short) for long in STEPS for short in STEPS if short <= long)
-    else:
-        yield from ((step,) for step in STEPS)
 
 
 def _within(value: int, low: int, high: int) -> bool:

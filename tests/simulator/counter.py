@@ -91,8 +91,7 @@ class Made:
             self._doors[key] = speaker_place_of(self.counter.base, *key)
         place = self._doors[key]
         resolved = speaker_verdict.viable(place, speaker_question.asked(place, question))
-        verdict = speaker_verdict.judge(place, resolved).verdict
-        return verdict if verdict in SETTLED else None, [list(stack.mounts) for stack in resolved.stacks]
+        return speaker_verdict.settled(place, resolved), [list(stack.mounts) for stack in resolved.stacks]
 
     def wrong(self, ask: Ask | DoorAsk, verdict: str | None, mounts: list[list[str]]) -> Wrong | None:
         """What is wrong with a verdict, if it is firm and not true."""

@@ -9,7 +9,8 @@ from tests.bench.truth.books import Judged, judged
 from tests.bench.truth.counts import Counts
 from tests.bench.truth.fired import NEW_SPLIT, Fired
 from tests.bench.truth.limits import outside
-from tests.bench.truth.right import is_false_alarm, is_right
+from tests.bench.truth.report import counted
+from tests.bench.truth.right import doubts_what_is_true, is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
 
 # Books of each regime, eight notes for each place; of the corrupted ones some in which something can be found out.
@@ -34,11 +35,24 @@ def test_everything_is_counted_and_told(books: dict[str, list[Judged]]) -> None:
         "corrupted notes",
         "flagged",
         "honest notes",
+        "honest notes in doubt   0 ",
         "unit-slip",
         "wrong and unflagged",
         "what clashes turn",
     ):
         assert words in told
+
+
+def test_it_comes_to_the_same_however_many_processes_count() -> None:
+    books = {"corrupted": 17, "running change": 3}
+    alone, together = (counted("few", books, processes) for processes in (1, 3))
+    assert alone == together
+    by_hand = Counts()
+    for regime, count in books.items():
+        for number in range(count):
+            by_hand.add(judged("few", regime, number))
+    assert alone == by_hand
+    assert alone.notes["corrupted"] > alone.notes["running change"] > 0
 
 
 def test_a_detector_that_flags_all_that_can_be_found_out_is_the_ideal_one(books: dict[str, list[Judged]]) -> None:
@@ -58,6 +72,29 @@ def test_a_detector_that_flags_everything_is_full_of_false_alarms(books: dict[st
     assert is_false_alarm(book, alarm)
     assert is_right(book, alarm) is False
     assert not is_false_alarm(book, replace(alarm, sort="gap"))
+
+
+@pytest.mark.parametrize(("sort", "expected"), [("conflict", True), ("slip", True), ("gap", False)])
+def test_whoever_doubts_a_true_note_alone_is_counted_too(
+    books: dict[str, list[Judged]], sort: str, *, expected: bool
+) -> None:
+    [book, *_] = books["honest"]
+    strong = next(name for name in sorted(book.strong) if book.by_name[name].false is None)
+    weak = next(note.name for note in book.made.notes if note.name not in book.strong)
+    assert not is_false_alarm(book, Fired("doubt", sort, (strong,), (), ()))
+    assert doubts_what_is_true(book, Fired("doubt", sort, (strong,), (), ())) is expected
+    assert not doubts_what_is_true(book, Fired("doubt", sort, (weak,), (), ()))
+
+
+def test_a_doubt_of_what_cannot_be_true_is_none(books: dict[str, list[Judged]]) -> None:
+    found = [
+        (book, names)
+        for book in books["corrupted"]
+        for where in book.places
+        if book.can_be_true(names := tuple(note.name for note in book.written.strong_at(where))) is False
+    ]
+    assert found
+    assert not any(doubts_what_is_true(book, Fired("doubt", "conflict", names, (), ())) for book, names in found)
 
 
 def test_a_clash_is_right_and_turns_on_what_the_book_was_not_told(books: dict[str, list[Judged]]) -> None:

@@ -3,10 +3,12 @@
 from collections.abc import Iterable, Iterator
 
 from bezelbook.finding import BookScope, DecisionScope, NoteScope, PartScope, PlaceScope, Scope, VehicleScope
-from bezelbook.kinds.note.record import Bench, Measured
+from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Tried
 from bezelbook.kinds.record import PART_KINDS, Named, Record, kind_of
 from bezelbook.kinds.references import references
+from bezelbook.kinds.supply.record import Foam
 from bezelbook.knowledge_base import KnowledgeBase, folded, knowledge_base
+from bezelbook.reasoning.speakers.cells import EITHER_PLACES, SPEAKER_PLACES
 
 Sort = type[Scope]
 Thing = tuple[str, str]
@@ -40,7 +42,8 @@ def records_of(scope: Scope) -> Iterator[Record]:
 def place_scopes(book: KnowledgeBase) -> Iterator[PlaceScope]:
     """Each place that has notes: its vehicle, those notes, the parts they name and what those name in turn.
 
-    A reading of the other side that was found the same here is one of this place too.
+    A reading of the other side that was found the same here is one of this place too. A note of a speaker that says
+    nothing of a gasket may have had any of the book's, so that all of them are there.
     """
     names = _Names(book)
     for vehicle, place in sorted(
@@ -49,7 +52,8 @@ def place_scopes(book: KnowledgeBase) -> Iterator[PlaceScope]:
         if vehicle in book.vehicles:
             notes = (*book.notes_at(vehicle, place), *_same_on_the_other_side(book, vehicle, place))
             parts = names.reached_from(notes)
-            seen = (book.shop, book.vehicles[vehicle], *notes, *parts, *_benches(book, parts))
+            foams = _foams(book, vehicle, place, notes)
+            seen = (book.shop, book.vehicles[vehicle], *notes, *parts, *foams, *_benches(book, parts))
             yield PlaceScope(knowledge_base(seen), vehicle, place)
 
 
@@ -59,6 +63,14 @@ def _same_on_the_other_side(book: KnowledgeBase, vehicle: str, place: str) -> It
     for note in book.notes_at(vehicle, of.other_side) if of and of.other_side and of.other_side != place else ():
         if isinstance(note, Measured) and note.other_side == "measured the same":
             yield note
+
+
+def _foams(book: KnowledgeBase, vehicle: str, place: str, notes: Iterable[AnyNote]) -> Iterator[Record]:
+    """What may have been under a speaker of which a note does not say what was."""
+    of = book.vehicles[vehicle].places.get(place)
+    unsaid = any(isinstance(note, Tried) and note.gasket is None for note in notes)
+    if unsaid and of is not None and of.kind in SPEAKER_PLACES | EITHER_PLACES:
+        yield from (one for one in book.supplies.values() if isinstance(one, Foam))
 
 
 def part_scopes(book: KnowledgeBase) -> Iterator[PartScope]:

@@ -2,11 +2,11 @@
 
 from collections import Counter as Tally
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 
 from tests.bench.truth.answers import wrong_answers
 from tests.bench.truth.books import Judged
-from tests.bench.truth.right import is_false_alarm, is_right
+from tests.bench.truth.right import doubts_what_is_true, is_false_alarm, is_right
 from tests.bench.truth.turning import Case, cases
 from tests.simulator.falsehoods import WAYS
 
@@ -26,6 +26,7 @@ class Counts:
     detectable: Tally[str] = field(default_factory=Tally)
     flagged: Tally[str] = field(default_factory=Tally)
     alarms: Tally[str] = field(default_factory=Tally)
+    doubts: Tally[str] = field(default_factory=Tally)
     right: Tally[str] = field(default_factory=Tally)
     judged: Tally[str] = field(default_factory=Tally)
     answers: Tally[str] = field(default_factory=Tally)
@@ -40,9 +41,19 @@ class Counts:
             self.judged[one.rule] += found is not None
             self.right[one.rule] += found is True
             self.alarms[one.rule] += book.regime == "honest" and is_false_alarm(book, one)
+            self.doubts[one.rule] += book.regime == "honest" and doubts_what_is_true(book, one)
         if book.regime == "corrupted":
             self._corrupted(book)
             self.answers += wrong_answers(book, NEAR, MOST_ASKED)
+
+    def take_in(self, other: "Counts") -> None:
+        """Add what was counted elsewhere, as if its books had been counted here after all others."""
+        for name, tally in self._tallies():
+            tally.update(getattr(other, name))
+        self.cases += other.cases
+
+    def _tallies(self) -> Iterator[tuple[str, Tally[str]]]:
+        yield from ((one.name, tally) for one in fields(self) if isinstance(tally := getattr(self, one.name), Tally))
 
     def _corrupted(self, book: Judged) -> None:
         for where in book.places:
@@ -61,6 +72,9 @@ class Counts:
         yield from self._found()
         alarms, notes = sum(self.alarms.values()), self.notes["honest"]
         yield f"honest notes            {notes:,}; {alarms} false alarms between strong ones, {share(alarms, notes, 2)}"
+        doubts = +self.doubts
+        which = f": {', '.join(f'{rule} {count}' for rule, count in doubts.most_common())}" if doubts else ""
+        yield f"honest notes in doubt   {doubts.total()} conflicts and slips name a true one for nothing{which}"
         for rule in sorted(self.judged):
             few = "" if self.judged[rule] >= ENOUGH else f" (under {ENOUGH})"
             yield f"  {rule:<38} right {share(self.right[rule], self.judged[rule])} of {self.judged[rule]}{few}"
@@ -93,14 +107,18 @@ class Counts:
         for regime, count in Tally(case.regime for case in self.cases).most_common():
             found = sum(case.hit for case in self.cases if case.regime == regime)
             yield f"  {f'where the shop is: {regime}':<38} {share(found, count)} of {count}"
-        for axis, count in Tally(axis for case in self.cases for axis in case.axes).most_common():
+        for axis, count in self._axes.most_common():
             found = sum(case.hit for case in self.cases if axis in case.axes)
             yield f"  {axis:<38} {share(found, count)} of {count}"
 
     @property
     def usual(self) -> frozenset[str]:
         """The two commonest axes."""
-        return frozenset(axis for axis, _ in Tally(axis for case in self.cases for axis in case.axes).most_common(2))
+        return frozenset(axis for axis, _ in self._axes.most_common(2))
+
+    @property
+    def _axes(self) -> Tally[str]:
+        return Tally(axis for case in self.cases for axis in sorted(case.axes))
 
 
 def share(part: int, whole: int, digits: int = 1) -> str:

@@ -33,3 +33,9 @@ def is_false_alarm(book: Judged, one: Fired) -> bool:
     """Whether it sets strong notes against each other that can all be true."""
     strong = [name for name in one.notes if name in book.strong]
     return one.sort == "conflict" and len(strong) >= 2 and book.can_be_true(strong) is True
+
+
+def doubts_what_is_true(book: Judged, one: Fired) -> bool:
+    """Whether it says that something is wrong with a true strong note, though all that it quotes can be true."""
+    true = [name for name in one.notes if name in book.strong and book.by_name[name].false in TRUE]
+    return one.flags and bool(true) and book.can_be_true(one.notes) is True

@@ -19,6 +19,8 @@ FIELDS = {
     "side": "place",
     "datum": "readings",
 }
+# What a falsehood may change in a note, beside the splits.
+STATED = ("place", "mounts", "readings", "sizes", "verdict")
 # What is read from a face.
 DEEP = ("depth", "rear depth", "front clearance")
 # What asks for the difference between two notes that may both be true, since one of them left something out.
@@ -91,7 +93,8 @@ def true_axes(book: Judged, notes: Sequence[Note]) -> Iterator[str]:
     """The axes that differ as written, or are blank, and that truly explain why all of it was seen.
 
     Of notes that cannot all be true as written these are the axes on which the truth alone makes them so. Of two that
-    can, since something is blank, those on which they would clash, had all of it been as it was but that.
+    can, since something is blank, those on which they would clash, had all of it been as it was but that. Where one of
+    them states something false, an axis that leaves that as it is explains nothing, though it may let it pass.
     """
     where = book.written.where(notes[0])
     if where is None or any(where != book.written.where(note) or not note.in_full for note in notes):
@@ -100,7 +103,7 @@ def true_axes(book: Judged, notes: Sequence[Note]) -> Iterator[str]:
     if not clash and not {note.false for note in notes} <= set(TRUE):
         return
     for turn in turns(book.made.world.platform(where[0])):
-        if turn.open_in(notes) and not (turn.word == "datum" and mistyped(notes)):
+        if turn.open_in(notes) and not (turn.word == "datum" and mistyped(notes)) and sets_right(turn, notes):
             explains = _mends if clash else _is_needed
             if explains(book, where, notes, turn):
                 yield turn.word
@@ -109,6 +112,20 @@ def true_axes(book: Judged, notes: Sequence[Note]) -> Iterator[str]:
 def mistyped(notes: Sequence[Note]) -> bool:
     """Whether it is a number and not its face that is false in one of them: then nothing differs, and it is a slip."""
     return not any(note.false == "wrong datum" for note in notes)
+
+
+def sets_right(turn: Turn, notes: Sequence[Note]) -> bool:
+    """Whether nothing false is left in any of them once the truth about this is filled in."""
+    return all(
+        note.false in TRUE or says_nothing_false(turn.put(note.content, note.in_full), note.in_full) for note in notes
+    )
+
+
+def says_nothing_false(content: Content, true: Content) -> bool:
+    """Whether whatever a note says that may have been made false is as it was."""
+    said, were = content.get("splits"), true.get("splits")
+    splits = isinstance(said, dict) and isinstance(were, dict) and not said.items() <= were.items()
+    return not splits and all(content[key] == true.get(key) for key in STATED if key in content)
 
 
 def turns(platform: Platform) -> Iterator[Turn]:

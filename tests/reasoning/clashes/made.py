@@ -15,9 +15,9 @@ PLACES = {
 }
 
 
-def book(*records: Record) -> KnowledgeBase:
-    """A book of this car and these records."""
-    car = {"name": "hatch", "vehicle_class": "hatch", "generation": 1, "model_years": 5, "places": PLACES}
+def book(*records: Record, **more: Any) -> KnowledgeBase:
+    """A book of this car, of which `more` may be known, and these records."""
+    car = {"name": "hatch", "vehicle_class": "hatch", "generation": 1, "model_years": 5, "places": PLACES, **more}
     return knowledge_base([record("vehicles", CAR, car), *records])
 
 

@@ -27,3 +27,16 @@ def test_a_reading_that_is_a_spacing_is_told_with_its_circle() -> None:
     ]
     (apart,) = circles_apart(book(*notes), CAR, LEFT)
     assert (apart.first.note.id, apart.other.note.id, apart.meant[:8]) == ("a", "b", "155.6 mm")
+
+
+@pytest.mark.parametrize(("tenths", "counted", "expected"), [(1095, True, 1), (1095, False, 0), (1200, True, 0)])
+def test_circles_of_two_builds_are_told_apart_only_where_one_is_counted_to_be_a_spacing(
+    tenths: int, *, counted: bool, expected: int
+) -> None:
+    builds = {"build": {"values": {"early": {}, "late": {}}}}
+    holes = {"bolt_holes": {"count": 4}} if counted else {}
+    notes = [
+        measured("a", ("bolt circle", f"{tenths / 10} ± 0.5 mm"), place=LEFT, splits={"build": "late"}, **holes),
+        measured("b", ("bolt circle", "155 ± 0.5 mm"), place=LEFT, splits={"build": "early"}),
+    ]
+    assert len(circles_apart(book(*notes, splits=builds), CAR, LEFT)) == expected

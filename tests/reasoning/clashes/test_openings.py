@@ -1,7 +1,12 @@
 """Which notes of an opening cannot all be true, about which size, and why (worked by hand)."""
 
+import pytest
+
 from bezelbook.reasoning.clashes.openings import opening_clashes
 from tests.reasoning.clashes.made import CAR, DASH, book, measured, tried, unit
+from tests.reasoning.making import record
+
+SAID = {"form": "measured", "vehicle": CAR, "place": DASH}
 
 
 def told(*records: object) -> list[tuple[str, str, list[str]]]:
@@ -31,3 +36,31 @@ def test_what_agrees_is_not_told() -> None:
     assert (
         told(unit("deep", "170 mm caliper"), tried("yes", "deep", "goes in"), measured("m", ("depth", "210 mm"))) == []
     )
+
+
+ANYWHERE = [{"of": "depth", "reads": f"{reads} ± 1 mm", "datum": "sub-dash face"} for reads in (170, 171, 172, 173)]
+
+
+@pytest.mark.parametrize(
+    ("last", "expected"),
+    [
+        ("196 ± 1 mm", [("room", "depth", ["many"])]),
+        ("173 ± 1 mm", []),
+    ],
+)
+def test_many_depths_of_which_nobody_said_where_are_held_to_the_rest_one_by_one(last: str, expected: object) -> None:
+    everywhere = {"of": "depth", "reads": "172 ± 3 mm", "zones": "all", "datum": "sub-dash face"}
+    readings = [everywhere, *ANYWHERE, {"of": "depth", "reads": last, "datum": "sub-dash face"}]
+    assert told(record("notes", "many", SAID | {"readings": readings})) == expected
+
+
+def test_depths_of_which_nobody_said_where_clash_with_what_another_note_says_of_everywhere() -> None:
+    many = record("notes", "many", SAID | {"readings": ANYWHERE})
+    assert told(many, measured("m", ("depth", "180 ± 3 mm"))) == [("room", "depth", ["m", "many"])]
+    assert told(many, measured("m", ("depth", "172 ± 3 mm"))) == []
+
+
+def test_what_is_read_from_nobody_knows_where_is_not_among_them() -> None:
+    from_the_bezel = [one | {"datum": "finished bezel face"} for one in ANYWHERE]
+    many = record("notes", "many", SAID | {"readings": from_the_bezel})
+    assert told(many, measured("m", ("depth", "180 ± 3 mm"))) == []

@@ -39,3 +39,25 @@ def test_a_no_and_a_reading_that_leaves_room_for_it() -> None:
     assert told(six, no, measured("m", ("front clearance", "40 ± 1 mm"), place=LEFT)) == [
         ("room", "room in front", ["m", "no"])
     ]
+
+
+WORST, DOWN = "rear depth at worst of travel", "rear depth to glass down"
+
+
+@pytest.mark.parametrize(
+    ("readings", "expected"),
+    [
+        ([(WORST, 50), (DOWN, 60), (DOWN, 60)], []),
+        ([(WORST, 50), (DOWN, 60), (DOWN, 70)], [("room", "depth behind", ["b", "c"])]),
+        ([(WORST, 50), (DOWN, 40)], [("room", "depth behind", ["a", "b"])]),
+        ([(DOWN, 60), (DOWN, 70)], [("room", "depth behind", ["a", "b"])]),
+    ],
+)
+def test_glass_that_is_down_is_as_far_for_everybody_though_it_comes_nearer_on_its_way(
+    readings: list[tuple[str, int]], expected: object
+) -> None:
+    notes = [
+        measured(name, (of, f"{reads} ± 1 mm"), place=LEFT)
+        for name, (of, reads) in zip("abc"[: len(readings)], readings, strict=True)
+    ]
+    assert told(*notes) == expected

@@ -103,3 +103,76 @@ def test_of_several_spots_the_shallowest_stops_a_thing() -> None:
     """A wire is trusted to ± 5 mm: trade 2.12."""
     wire = making.measured("m", making.reading("depth", "150 mm"), making.reading("depth", "205 mm", "centre"))
     assert room_of(making.book(), wire) == {"depth": (145 * MM, 155 * MM)}
+
+
+def gap(one: AnyNote, *records: Any) -> list[tuple[str, set[str], int | None, int | None]]:
+    """What by so much tells of the room: all that a note says beyond what it says without its gap."""
+    book = making.book(*(records or (BOX,)))
+    without = set(said_of(book, one.model_copy(update={"to_spare": None, "short_by": None})))
+    told = [it for it in said_of(book, one) if it not in without]
+    return [(it.size, set(it.spots), it.least and it.least // MM, it.most and it.most // MM) for it in told]
+
+
+FELL_SHORT = {"verdict": "does not", "sure": "dry-fitted", "short_by": "8 ± 2 mm"}
+TO_SPARE = {"to_spare": "8 ± 2 mm"}
+
+
+@pytest.mark.parametrize(
+    ("more", "expected"),
+    [
+        ({**FELL_SHORT, "reason": "width"}, ("width", {""}, 167, 173)),
+        ({**FELL_SHORT, "reason": "height"}, ("height", {""}, 89, 95)),
+        ({**FELL_SHORT, "reason": "depth", "where": ["left"]}, ("depth", {"left"}, 99, 105)),
+        ({**FELL_SHORT, "reason": "plug", "where": ["right"]}, ("depth", {"right"}, 126, 142)),
+        ({**FELL_SHORT, "reason": "depth", "where": ["right"], "plugs": "off"}, ("depth", {"right"}, 99, 105)),
+        ({**FELL_SHORT, "reason": "depth", "where": ["left", "right"]}, None),
+        ({**FELL_SHORT, "reason": "depth"}, None),
+        ({**FELL_SHORT, "where": ["left"]}, None),
+        ({**FELL_SHORT, "reason": "nose"}, None),
+        ({**TO_SPARE, "where": ["left"]}, ("depth", {"left"}, 115, 121)),
+        ({**TO_SPARE, "where": ["right"]}, ("depth", {"right"}, 142, 158)),
+    ],
+)
+def test_by_so_much_tells_how_deep_it_is_where_it_was_seen(more: dict[str, Any], expected: Any) -> None:
+    """By hand: 178 - 8, 100 - 8, 110 - 8 and with the plug 142 - 8, each with the ± of both."""
+    size, spots, least, most = expected or ("", set(), 0, 0)
+    both = [(size, spots, least, None), (size, spots, None, most)]
+    assert gap(making.tried(**more)) == (both if expected else [])
+
+
+def test_by_so_much_where_nobody_knows_whether_the_plug_leaves_is_of_the_one_or_the_other() -> None:
+    assert gap(making.tried(where=["left"], **TO_SPARE), making.unit(plug_exit=None)) == [
+        ("depth", {"left"}, 115, None),
+        ("depth", {"left"}, None, 158),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("reason", "expected"),
+    [
+        ("glass", [({"fixed", "down", "worst"}, 52, None), ({"worst"}, None, 58)]),
+        ("depth", [({"fixed"}, 52, None), ({"fixed"}, None, 58)]),
+        ("grille", [({""}, 1, None), ({""}, None, 7)]),
+        ("width", []),
+        (None, []),
+    ],
+)
+def test_by_so_much_of_a_speaker_is_of_the_room_that_its_reason_names(reason: str | None, expected: Any) -> None:
+    """By hand: 63 - 8 behind and 12 - 8 in front, each ± 1 and ± 2."""
+    sizes = {"mounting_depth": "63 ± 1 mm", "basket": "141 ± 1 mm", "front_height": "12 ± 1 mm"}
+    found = gap(making.tried(what="cone", sizes=sizes, reason=reason, **FELL_SHORT))
+    assert [one[1:] for one in found] == expected
+
+
+@pytest.mark.parametrize(
+    ("more", "says"),
+    [
+        ({"cut": "the rib"}, True),
+        ({"tabs": "out", "cut": "nothing"}, True),
+        ({"cut": "nothing"}, False),
+        ({"cut": None}, False),
+    ],
+)
+def test_what_goes_in_on_a_condition_went_in_where_that_was_done(more: dict[str, Any], *, says: bool) -> None:
+    on_a_condition = making.tried(verdict="goes in if", condition="something is done first", **more)
+    assert bool(said(on_a_condition)) is says

@@ -2,6 +2,7 @@
 
 import pytest
 
+from bezelbook.reasoning.speakers.verdict import settled
 from tests.reasoning.speakers.doors import (
     BUILDS,
     ask,
@@ -11,6 +12,7 @@ from tests.reasoning.speakers.doors import (
     mount,
     place,
     reading,
+    resolved,
     roomy,
     speaker,
     tried,
@@ -114,3 +116,21 @@ def test_a_hole_of_which_only_the_long_way_was_read_is_asked_for_its_short_way(w
     assert found.conditions[0].words == f"the hole is at least {across} across"
     whole = "the hole was never measured"
     assert found.unknown[0].what == (f"{whole} the short way" if what == "ov" else whole)
+
+
+@pytest.mark.parametrize(
+    ("glass", "expected"), [("70 ± 1 mm", "goes in"), ("58 ± 1 mm", "does not"), ("60 ± 1 mm", None)]
+)
+def test_what_is_settled_is_what_the_verdict_says_and_nothing_where_it_is_open(
+    glass: str, expected: str | None
+) -> None:
+    of = book(roomy(glass=glass))
+    assert settled(place(of), resolved(of, mounts=())) == expected
+
+
+def test_what_a_ring_would_mend_and_what_is_argued_over() -> None:
+    mended = book(roomy(glass="58 ± 1 mm"))
+    assert ask(mended, mounts=None).verdict == "goes in if"
+    assert settled(place(mended), resolved(mended, mounts=None)) is None
+    apart = book(roomy("a", glass="50 ± 1 mm"), roomy("b", glass="70 ± 1 mm"))
+    assert settled(place(apart), resolved(apart, mounts=())) == "argued over"

@@ -26,6 +26,7 @@ class Circle:
     """A circle that a note speaks of, in nanometres: read off the car, or that of a speaker that went straight in.
 
     `spacing` says that the number was read from hole to hole; `count` is the number of holes, where it was counted.
+    `off` is how far the circle of the car may be from it: of a speaker, as far as a screw still finds its hole.
     """
 
     note: Measured | Tried
@@ -35,6 +36,7 @@ class Circle:
     count: int | None
     builds: tuple[Build, ...]
     spacing: bool = False
+    off: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,12 +51,16 @@ class Apart:
 
 @once_a_place
 def circles_apart(book: KnowledgeBase, vehicle: str, place: str) -> tuple[Apart, ...]:
-    """Every two notes of a place that cannot be of one bolt circle, the ones that a spacing explains first."""
+    """Every two notes of a place that cannot be of one bolt circle, the ones that a spacing explains first.
+
+    Cars of two builds may have two circles; but not often such that one is just what holes on the other are apart.
+    """
     found = []
     for one, other in combinations(_circles(book, vehicle, place), 2):
-        both = set(one.builds) & set(other.builds)
-        if both and one.note is not other.note and _apart(one.span, other.span):
-            found.append(_explained(one, other))
+        if one.note is not other.note and _apart(one, other):
+            apart = _explained(one, other)
+            if set(one.builds) & set(other.builds) or (apart.meant and apart.first.count):
+                found.append(apart)
     return tuple(sorted(found, key=lambda apart: not apart.meant))
 
 
@@ -79,9 +85,10 @@ def _explained(one: Circle, other: Circle) -> Apart:
     return Apart(one, other, builds)
 
 
-def _apart(one: Span, other: Span) -> bool:
-    """A screw finds its hole a little way off, so that only what is further apart than that is no one circle."""
-    return (one.high or 0) + OFF < (other.low or 0) or (other.high or 0) + OFF < (one.low or 0)
+def _apart(one: Circle, other: Circle) -> bool:
+    """Whether there is no circle that both can be of."""
+    off = one.off + other.off
+    return (one.span.high or 0) + off < (other.span.low or 0) or (other.span.high or 0) + off < (one.span.low or 0)
 
 
 def _circles(book: KnowledgeBase, vehicle: str, place: str) -> Iterator[Circle]:
@@ -128,4 +135,4 @@ def _screwed(book: KnowledgeBase, one: SpeakerStanding) -> Iterator[Circle]:
     ):
         give = circle.give if circle.give is not None else book.shop.tools.bench_caliper.base
         span = Span(circle.base - give, circle.base + give)
-        yield Circle(note, ("verdict",), circle.typed, span, speaker.bolts.count, one.builds)
+        yield Circle(note, ("verdict",), circle.typed, span, speaker.bolts.count, one.builds, off=OFF)

@@ -6,6 +6,7 @@ from functools import partial
 
 from bezelbook.kinds.note.record import AnyNote, Measured, RoomReading, Tool, Tried
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.speakers.needs import needs_of_note as speaker_needs_of_note
 from bezelbook.values.span import Span, span_of
@@ -43,6 +44,12 @@ READ_TO = {
     "rear depth to fixed": BEHIND[:1],
     "rear depth to glass down": BEHIND[:2],
     "rear depth at worst of travel": BEHIND,
+}
+# Which room behind or before a speaker "by so much" is about, by its reason.
+SPEAKER_GAPS: Mapping[str, tuple[str, tuple[str, ...]]] = {
+    "depth": ("depth", BEHIND[:1]),
+    "glass": ("depth", BEHIND),
+    "grille": ("front", ("",)),
 }
 ACROSS = ("long way", "short way")
 READ_ACROSS = {"cut-out": ACROSS, "cut-out long way": ACROSS[:1], "cut-out short way": ACROSS[1:]}
@@ -131,7 +138,7 @@ def _spots(reading: RoomReading) -> tuple[str, ...]:
 
 
 def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
-    if note.verdict not in ("goes in", "does not"):
+    if not _says_something(note):
         return
     asked = asked_for(book, note)
     behind_a_speaker = "hole" in asked
@@ -139,10 +146,50 @@ def _tried(book: KnowledgeBase, note: Tried) -> Iterator[Said]:
     stopped = "hole" if behind_a_speaker and stopped in ("width", "height") else stopped
     for size, span in asked.items():
         spots = _met(note, size, behind_a_speaker=behind_a_speaker)
-        if note.verdict == "goes in":
+        if note.verdict != "does not":
             yield Said(size, frozenset(spots), span.low, None)
         elif size == stopped:
             yield Said(size, frozenset(_stopped(note, spots)), None, span.high)
+    yield from _by_so_much(book, note, behind_a_speaker=behind_a_speaker)
+
+
+def _says_something(note: Tried) -> bool:
+    """Whether it went in or did not; on a condition only where that was met: something cut, or the tabs out."""
+    if note.verdict == "goes in if":
+        return note.tabs == "out" or note.cut not in (None, UNCUT)
+    return note.verdict != "not tried"
+
+
+def _by_so_much(book: KnowledgeBase, note: Tried, *, behind_a_speaker: bool) -> Iterator[Said]:
+    """By so much is a reading of the one room that it is about, against the size of what was tried."""
+    gap = note.short_by if note.verdict == "does not" else note.to_spare
+    where = SPEAKER_GAPS.get(note.reason or "") if behind_a_speaker else _gap_at(note)
+    if gap is None or where is None:
+        return
+    size, spots = where
+    need = asked_for(book, note)[size] if behind_a_speaker else _deepest_there(book, note, size, spots)
+    by = span_of(gap, book.shop.tools.none.base)
+    room = need.minus(by) if note.verdict == "does not" else need.plus(by)
+    yield Said(size, frozenset(spots), least=room.low)
+    yield Said(size, frozenset(spots[-1:]), most=room.high)
+
+
+def _gap_at(note: Tried) -> tuple[str, tuple[str, ...]] | None:
+    """The side of an opening, or the one ninth of it, at which there was so much."""
+    if note.reason in ("width", "height"):
+        return note.reason, ("",)
+    deep = note.reason in (("depth", "plug") if note.verdict == "does not" else (None, "depth"))
+    return ("depth", note.where) if deep and len(note.where) == 1 else None
+
+
+def _deepest_there(book: KnowledgeBase, note: Tried, size: str, spots: tuple[str, ...]) -> Span:
+    """What a box asks of a side, or of one ninth: where its plug leaves, that with its bend; anything if it may."""
+    needs = needs_of_note(book, note)
+    if size != "depth":
+        return needs.spans["width" if size == "width" else "height"]
+    if note.plugs == "off" or needs.exit not in (None, *spots):
+        return needs.spans["depth"]
+    return needs.spans["plug"] if needs.exit else Span(needs.spans["depth"].low, needs.spans["plug"].high)
 
 
 def _met(note: Tried, size: str, *, behind_a_speaker: bool) -> tuple[str, ...]:

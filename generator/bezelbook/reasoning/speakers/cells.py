@@ -17,7 +17,11 @@ from bezelbook.values.span import Span
 
 Rear = Literal["fixed", "glass"]
 RoomSize = Literal["long way", "short way", "fixed", "glass", "front"]
+# Where somebody read the worst point of the glass's way, how far it is when it is fully down is a size of its own.
+ReadSize = RoomSize | Literal["glass down"]
 WAYS: tuple[RoomSize, ...] = ("long way", "short way")
+# A size with another that is never less in the same state.
+NO_LESS: frozenset[tuple[ReadSize, ReadSize]] = frozenset({("short way", "long way"), ("glass", "glass down")})
 Glass = Literal["up", "run"]
 
 SPEAKER_PLACES: frozenset[PlaceKind] = frozenset(
@@ -51,7 +55,7 @@ class SpeakerRoom(NamedTuple):
 
     build: Build
     cut: str
-    size: RoomSize
+    size: ReadSize
 
 
 class MountHole(NamedTuple):
@@ -168,7 +172,7 @@ def hole_cells(setting: SpeakerSetting, size: RoomSize) -> tuple[SpeakerCell, ..
     return (*mounts, SpeakerRoom(setting.build, setting.cut, size)) if setting.stack.through else mounts
 
 
-def met(setting: SpeakerSetting, size: RoomSize) -> tuple[SpeakerCell, int]:
+def met(setting: SpeakerSetting, size: ReadSize) -> tuple[SpeakerCell, int]:
     """Where a depth is met in a setting, and the nanometres that an exactly known offset adds to it.
 
     What holds a speaker out gives it room behind and takes it away in front.
@@ -227,7 +231,7 @@ def _sort(cell: SpeakerCell) -> Hashable:
 
 
 def _no_roomier(mean: SpeakerCell, roomy: SpeakerCell) -> bool:
-    """Cutting takes no room away, tabs that are out neither, and the long way is no shorter than the short one."""
+    """A cut takes no room away, tabs that are out neither; the long way is no shorter, glass that is down no nearer."""
     if isinstance(mean, MountHole) and isinstance(roomy, MountHole):
         return (mean.way, roomy.way) != ("long", "short") and (
             mean.tabs == roomy.tabs or (mean.tabs, roomy.tabs) == ("in", "out")
@@ -235,6 +239,6 @@ def _no_roomier(mean: SpeakerCell, roomy: SpeakerCell) -> bool:
     if isinstance(mean, Presented) and isinstance(roomy, Presented):
         return _no_roomier(mean.room, roomy.room)
     if isinstance(mean, SpeakerRoom) and isinstance(roomy, SpeakerRoom):
-        ways = mean.size == roomy.size or (mean.size, roomy.size) == ("short way", "long way")
-        return ways and mean.cut in (roomy.cut, UNCUT)
+        sizes = mean.size == roomy.size or (mean.size, roomy.size) in NO_LESS
+        return sizes and mean.cut in (roomy.cut, UNCUT)
     return False

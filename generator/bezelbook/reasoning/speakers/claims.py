@@ -48,7 +48,7 @@ def claim(frame: SpeakerFrame, one: SpeakerStanding, varying: frozenset[str]) ->
 
     The sizes of a speaker whose key is in `varying` are numbers of their own, shared by all notes about it; for any
     other, the end of its ± at which the note is certainly true is used. Where the worst point of the glass's travel
-    was read (`frame.travel_read`), a reading of the glass fully down only says how much room there is at most.
+    was read (`frame.travel_read`), a reading of the glass fully down is of a size of its own that is no less.
     """
     note = one.note
     if one.stack is None:
@@ -155,10 +155,9 @@ def _readings(frame: SpeakerFrame, note: Measured, setting: SpeakerSetting) -> C
     rises: tuple[Rise, ...] = ()
     eithers: tuple[Either, ...] = ()
     for reading in note.readings:
-        at_most_only = frame.travel_read and reading.of == GLASS[0]
         for cell, shift in _read(frame, note, setting, reading):
             more, tops = _bounded(cell, reading_span(frame.book.shop.tools, reading), shift)
-            rises, eithers = rises + (() if at_most_only else more), eithers + tops
+            rises, eithers = rises + more, eithers + tops
     return Case(rises, eithers)
 
 
@@ -171,7 +170,7 @@ def _read(
         return
     if reading.of in DEPTHS:
         at = setting if reading.datum == "bracket seat" else setting._replace(stack=BARE)
-        yield met(at, READ_AS[reading.of])
+        yield met(at, "glass down" if frame.travel_read and reading.of == GLASS[0] else READ_AS[reading.of])
     ways: tuple[RoomSize, ...] = ("long way", "short way")
     for way in ways:
         if reading.of == "cut-out" or READ_AS.get(reading.of) == way:

@@ -19,20 +19,31 @@ class SpeakerJudgement:
     conditions: tuple[SpeakerCondition, ...] = ()
 
 
+def settled(place: SpeakerPlace, question: SpeakerAsked) -> AnswerVerdict | None:
+    """Goes in, does not or argued over, where the notes say that much; None where they leave it open."""
+    return _settled(place, question)[0]
+
+
 def judge(place: SpeakerPlace, question: SpeakerAsked) -> SpeakerJudgement:
     """Goes in, does not, argued over, goes in if, too close, nobody has tried: the first that holds."""
-    views = {outlook(rooms, question.needs, question.settings) for rooms in place.accounts}
-    if views == {"always"}:
-        return SpeakerJudgement("goes in")
-    if views == {"never"}:
-        ring = tuple(a_ring(place, question))
-        return SpeakerJudgement("goes in if", ring) if ring else SpeakerJudgement("does not")
-    if len(views) > 1:
-        return SpeakerJudgement("argued over")
-    found = tuple(conditions(place, question))
+    firm, ring = _settled(place, question)
+    if firm:
+        return SpeakerJudgement(firm)
+    found = ring or tuple(conditions(place, question))
     if found:
         return SpeakerJudgement("goes in if", found)
     return SpeakerJudgement("too close" if any(_close_calls(place, question)) else "nobody has tried")
+
+
+def _settled(place: SpeakerPlace, question: SpeakerAsked) -> tuple[AnswerVerdict | None, tuple[SpeakerCondition, ...]]:
+    """What is settled; of what does not go in as it is asked, instead the ring with which it does, if there is one."""
+    views = {outlook(rooms, question.needs, question.settings) for rooms in place.accounts}
+    if len(views) > 1:
+        return "argued over", ()
+    if views == {"never"}:
+        ring = tuple(a_ring(place, question))
+        return (None, ring) if ring else ("does not", ())
+    return ("goes in" if views == {"always"} else None), ()
 
 
 def viable(place: SpeakerPlace, question: SpeakerAsked) -> SpeakerAsked:
