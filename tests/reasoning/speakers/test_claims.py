@@ -172,20 +172,17 @@ def test_short_by_says_how_much_room_there_is_at_most_as_well() -> None:
 
 def test_two_cars_in_which_nobody_knows_what_was_cut_may_have_had_different_room() -> None:
     by = (("a", "3 ± 1 mm"), ("b", "8 ± 1 mm"))
+    between = {"mounting_depth": "65 mm"}
     blank = [tried(name, reason="glass", to_spare=spare, cut=None) for name, spare in by]
-    assert verdict(*blank) == "goes in if"
-    assert verdict(*(tried(name, reason="glass", to_spare=spare) for name, spare in by)) == "argued over"
-    bracket = mount(
-        "bracket",
-        mount_kind="bracket",
-        tabs_in="140 mm caliper",
-        tabs_out="150 mm caliper",
-        thickness="1 mm caliper",
-    )
-    unsaid = [tried(name, reason="glass", to_spare=spare, mounts=["bracket"]) for name, spare in by]
-    assert verdict(bracket, *unsaid, mounts=["bracket"], tabs="out") == "goes in"
-    said = [tried(name, reason="glass", to_spare=spare, mounts=["bracket"], tabs="out") for name, spare in by]
-    assert verdict(bracket, *said, mounts=["bracket"], tabs="out") == "argued over"
+    assert verdict(*blank, what=between) == "does not"
+    assert verdict(*(tried(n, reason="glass", to_spare=spare) for n, spare in by), what=between) == "argued over"
+    tabs = {"tabs_in": "140 mm caliper", "tabs_out": "150 mm caliper"}
+    bracket = mount("bracket", mount_kind="bracket", thickness="1 mm caliper", **tabs)
+    on = {"mounts": ["bracket"], "reason": "glass"}
+    unsaid = [tried(name, to_spare=spare, **on) for name, spare in by]
+    assert verdict(bracket, *unsaid, what=between, mounts=["bracket"], tabs="out") == "does not"
+    said = [tried(name, to_spare=spare, tabs="out", **on) for name, spare in by]
+    assert verdict(bracket, *said, what=between, mounts=["bracket"], tabs="out") == "argued over"
 
 
 def test_a_reading_from_the_door_metal_is_of_the_bare_door_whatever_was_on_it() -> None:
