@@ -195,3 +195,11 @@ def test_a_reading_from_the_door_metal_is_of_the_bare_door_whatever_was_on_it() 
 def test_a_hole_that_is_not_round_is_not_read_by_one_number() -> None:
     assert verdict(roomy(shape="round")) == "goes in"
     assert verdict(roomy(shape="oval")) == "goes in if"
+
+
+def test_a_hole_read_with_the_tabs_out_is_the_hole_without_them() -> None:
+    tabs = {"tabs_in": "120 mm caliper", "tabs_out": "140 ± 19 mm", "thickness": "1 mm caliper"}
+    bracket = mount("bracket", mount_kind="bracket", **tabs)
+    out = measured("o", reading("cut-out", "142 ± 1 mm"), mounts=["bracket"], tabs="out")
+    assert verdict(bracket, roomy(), out, what={"basket": "138 mm"}, mounts=["bracket"], tabs="out") == "goes in"
+    assert verdict(bracket, roomy(), what={"basket": "138 mm"}, mounts=["bracket"], tabs="out") == "too close"
