@@ -194,7 +194,7 @@ def test_a_reading_from_the_door_metal_is_of_the_bare_door_whatever_was_on_it() 
 
 def test_a_hole_that_is_not_round_is_not_read_by_one_number() -> None:
     assert verdict(roomy(shape="round")) == "goes in"
-    assert verdict(roomy(shape="oval")) == "goes in if"
+    assert verdict(roomy(shape="oval")) == verdict(roomy(shape="D")) == "goes in if"
 
 
 def test_a_hole_read_with_the_tabs_out_is_the_hole_without_them() -> None:

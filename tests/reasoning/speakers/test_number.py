@@ -2,6 +2,8 @@
 
 from typing import Any
 
+from bezelbook.reasoning.room_span import RoomSpan
+from bezelbook.reasoning.speakers.number import SpeakerSpot
 from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, shop, speaker, tried
 
 MM = 1_000_000
@@ -82,3 +84,21 @@ def test_where_nothing_is_known_no_number_decides() -> None:
     assert ask(book()).spot is None
     assert ask(book(speaker("odd", basket=None, mounting_depth=None, front_height=None)), "odd").spot is None
     assert ask(book(tried(verdict="does not", what="six"))).spot is None
+
+
+def test_what_just_goes_in_with_what_the_house_likes_is_not_tight() -> None:
+    def spot(room: int, left: int) -> SpeakerSpot:
+        return SpeakerSpot("basket", "short way", 8, 10, RoomSpan(room, 20), left, 3)
+
+    assert not spot(room=10, left=3).is_tight
+    assert spot(room=9, left=3).is_tight
+    assert spot(room=10, left=2).is_tight
+
+
+def test_what_is_left_and_what_is_short_come_in_the_shops_own_unit_first() -> None:
+    left = ask(book(shop(glass="5 mm"), roomy(glass="66 ± 1 mm"))).spot
+    short = ask(book(shop(glass="5 mm"), roomy(glass="50 ± 1 mm"))).spot
+    assert left is not None
+    assert short is not None
+    assert left.words("in").endswith("so 0.24 in (6 mm) is left; the house wants 0.20 in (5 mm)")
+    assert short.words("in").endswith("so it is short by about 0.39 in (10 mm)")
