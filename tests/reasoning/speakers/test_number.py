@@ -102,3 +102,32 @@ def test_what_is_left_and_what_is_short_come_in_the_shops_own_unit_first() -> No
     assert short is not None
     assert left.words("in").endswith("so 0.24 in (6 mm) is left; the house wants 0.20 in (5 mm)")
     assert short.words("in").endswith("so it is short by about 0.39 in (10 mm)")
+
+
+def test_of_two_builds_that_are_too_close_the_one_that_comes_nearest_decides() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
+    early, late = (
+        roomy(build, glass=f"{glass} ± 3 mm", splits={"build": build}) for build, glass in (("early", 58), ("late", 59))
+    )
+    found = ask(book(car(splits=splits), early, late))
+    assert found.verdict == "too close"
+    assert found.spot is not None
+    assert found.spot.left == -MM
+
+
+def test_of_two_that_are_short_for_certain_the_shorter_decides_and_not_one_that_may_do() -> None:
+    deep = ask(book(roomy(glass="58 ± 1 mm"), speaker(front_height="25 mm caliper"))).spot
+    assert deep is not None
+    assert (deep.size, deep.best_gap) == ("front", -4 * MM)
+    rest = reading("cut-out", "140 ± 1 mm"), reading("rear depth to glass down", "58 ± 1 mm")
+    rough = measured("w", *rest, reading("front clearance", "20 ± 10 mm"))
+    found = ask(book(rough, speaker(front_height="25 mm caliper")))
+    assert found.verdict == "does not"
+    assert found.spot is not None
+    assert (found.spot.size, found.spot.best_gap) == ("glass", -MM)
+
+
+def test_what_did_not_go_in_is_short_by_its_own_size() -> None:
+    spot = ask(book(tried(verdict="does not", reason="glass"))).spot
+    assert spot is not None
+    assert (spot.size, spot.best_gap) == ("glass", 0)
