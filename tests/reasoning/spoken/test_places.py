@@ -102,3 +102,8 @@ def test_a_head_unit_that_is_named_is_meant_unless_a_speaker_is_named_at_its_pla
 def test_a_place_that_takes_neither_makes_no_number_a_speaker_s() -> None:
     car = vehicle(places={**PLACES, "bay": {"kind": "engine bay", "side": "centre"}})
     assert not means_speaker(car, found("165 bay", Phrase(("bay",), "place", "bay")))
+
+
+def test_a_side_among_the_words_of_a_place_counts() -> None:
+    nooks = [Phrase(("left", "nook"), "place", id_) for id_ in ("door-left", "door-right")]
+    assert speaker_place(CAR, found("left nook", *nooks)) == "door-left"
