@@ -5,8 +5,10 @@ from pathlib import Path
 import pytest
 
 from bezelbook.pipeline import Answer, Choice, Counter, knowledge_of
+from bezelbook.reasoning.needs import Need
 from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.spoken.depths import depths_at
+from bezelbook.values.quantity import Quantity
 from tests.reasoning import making
 
 
@@ -42,7 +44,7 @@ def test_a_mount_that_its_width_and_height_rule_out_is_not_told(first: str, dept
     kits = making.mount("wide", presents=wide, made_for=here), making.mount("slim", presents=slim, made_for=here)
     deep = making.measured("deep", making.reading("depth", "160 ± 2 mm"))
     place = making.place(making.book(making.shop(units_first=first), making.roomy(), deep, *kits))
-    sizes = {"width": making.length("170 mm"), "height": making.length("90 mm")}
+    sizes: dict[Need, Quantity] = {"width": making.length("170 mm"), "height": making.length("90 mm")}
     assert list(depths_at(place, Question(making.CAR, making.HOLE, sizes=sizes))) == [
         f"with wide: up to {depth} deep goes in, as far as its plug and bend have room"
     ]

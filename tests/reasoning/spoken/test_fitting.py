@@ -94,7 +94,10 @@ def test_a_ring_a_whole_millimetre_off_is_another_ring() -> None:
 
 
 def test_two_mounts_by_name_are_both_on_it_in_the_order_of_the_words() -> None:
-    hits = [(3, (Phrase(("half",), "mount", "half"),)), (0, (Phrase(("ten",), "mount", "ten"),))]
+    hits: list[tuple[int, tuple[Phrase, ...]]] = [
+        (3, (Phrase(("half",), "mount", "half"),)),
+        (0, (Phrase(("ten",), "mount", "ten"),)),
+    ]
     found = Found(("ten", "and", "a", "half"), [None, "and", "a", None], hits)
     fitting, _ = fitting_said(BOOK, found, "| and a |")
     assert isinstance(fitting, Fitting)

@@ -1,5 +1,7 @@
 """What is left open of a speaker is asked, with the speakers that may be meant."""
 
+from typing import Any
+
 import pytest
 
 from bezelbook.knowledge_base import KnowledgeBase
@@ -62,7 +64,7 @@ def with_a_pod_and_builds() -> KnowledgeBase:
     """The odd shop's cart with two builds and a place whose name holds a number and a kind of speaker."""
     cart = SHOP["vehicles"]["grain-cart-4"]
     pod = {"kind": "mirror triangle", "side": "left", "name": "tweeter 63 pod"}
-    splits = {"build": {"values": {"early": {}, "late": {}}}}
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
     more = {**cart, "splits": splits, "places": {**cart["places"], "pod": pod}}
     gold = {"name": "Gold tip", "speaker_kind": "tweeter", "nominal": "1 in"}
     speakers = {**SHOP["speakers"], "gold-tip": gold}
