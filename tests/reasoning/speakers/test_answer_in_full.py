@@ -2,8 +2,11 @@
 
 from typing import Any
 
+from bezelbook.reasoning.speakers.answer import speaker_answer
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from tests.reasoning.speakers.doors import (
     BUILDS,
+    CAR,
     DOOR,
     DOORS,
     ask,
@@ -87,3 +90,8 @@ def test_what_goes_in_if_something_holds_says_what_its_screws_need() -> None:
     found = ask(book(thick, front_open))
     assert found.verdict == "goes in if"
     assert "screws from 10 mm (0.39 in) (plain; 6 mm lies under the head)" in found.needs
+
+
+def test_a_place_that_the_car_does_not_list_is_called_by_its_id() -> None:
+    question = SpeakerQuestion(CAR, "gone-place", speaker="six", mounts=())
+    assert speaker_answer(book(), question).for_words.startswith("six in the gone place of a Van, ")
