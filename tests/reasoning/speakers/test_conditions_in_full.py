@@ -182,6 +182,6 @@ def test_what_was_left_over_counts_as_soon_as_its_author_says_that_nothing_was_c
 
 @pytest.mark.parametrize(("flange", "verdict"), [("150 mm caliper", "goes in if"), ("120 mm caliper", "does not")])
 def test_what_went_in_without_a_ring_may_fall_through_on_one(flange: str, verdict: str) -> None:
-    """With the glass up it went in, whatever its flange; run down it needs 8 mm more, on a ring that leaves the hole."""
+    """With the glass up it went in, whatever its flange; run down it needs a ring, which leaves the hole."""
     records = speaker(flange=flange), roomy(glass="52 ± 1 mm"), tried(glass="up")
     assert ask(book(*records), mounts=None).verdict == verdict
