@@ -1,7 +1,7 @@
 """The rooms that a place may still have."""
 
 from bezelbook.reasoning.speakers.cells import demands
-from tests.reasoning.speakers.doors import book, measured, mount, place, reading, resolved, roomy, tried
+from tests.reasoning.speakers.doors import BUILDS, book, car, measured, mount, place, reading, resolved, roomy, tried
 
 MM = 1_000_000
 
@@ -65,3 +65,11 @@ def test_a_no_without_a_reason_bounds_no_one_room() -> None:
     [setting] = asked.settings
     spans = here.accounts[0].spans(setting, demands(here.frame, asked.needs, setting))
     assert [room.most for room in spans] == [None] * 3
+
+
+def test_a_reading_of_nobody_knows_which_build_bounds_the_room_of_none() -> None:
+    of = book(car(splits=BUILDS), roomy())
+    here, asked = place(of), resolved(of, mounts=())
+    for setting in asked.settings:
+        spans = here.accounts[0].spans(setting, demands(here.frame, asked.needs, setting))
+        assert [(room.least, room.most) for room in spans] == [(0, None)] * 3
