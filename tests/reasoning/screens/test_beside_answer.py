@@ -14,6 +14,9 @@ def test_a_line_says_what_becomes_of_the_controls() -> None:
 def test_a_thing_without_a_screen_has_no_line() -> None:
     book = making.book(making.unit(), ruled(control()))
     assert told(book, "box") == told(book, None, sizes={"depth": making.length("100 mm")}) == ()
+    place = making.place(book)
+    put = asked(place.frame, place.evidence, Question(making.CAR, making.HOLE, unit="box"))
+    assert screens_told(place, put, "box").missing == ()
 
 
 def test_each_build_has_its_line() -> None:
