@@ -69,7 +69,7 @@ def test_the_squares_come_to_one(angle: int) -> None:
 def test_upright_is_exactly_as_high_as_it_is() -> None:
     assert cosine(0) == Between(Fraction(1), Fraction(1))
     assert sine(0) == Between(Fraction(0), Fraction(0))
-    assert (cosine(90_000).low, sine(90_000).high) == (0, 1)
+    assert (cosine(90_000).low, sine(90_000).high) == (Fraction(0), Fraction(1))
 
 
 def test_of_more_than_a_quarter_turn_nothing_is_said() -> None:
