@@ -242,6 +242,9 @@ def test_by_how_much_holds_only_in_the_very_state_it_was_seen_in() -> None:
     assert blank.allows(left=115, behind=20)
     assert not blank.allows(left=300, behind=300)
     assert blank.allows(cut=300, left=100)
+    unsaid = Said(tried(where=["left"], to_spare="5 ± 1 mm", loom=None))
+    assert unsaid.allows(left=115)
+    assert not unsaid.allows(left=112)  # with the loom behind or aside, there was as much as that aside
     short = Said(tried(verdict="does not", reason="depth", where=["left"], short_by="5 ± 1 mm", cut=None))
     assert short.allows(left=20)
     assert not short.allows(left=107)

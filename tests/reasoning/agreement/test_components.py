@@ -41,3 +41,10 @@ def test_groups_closer_than_they_repeat_have_nothing_on_top() -> None:
     found = components([group_of([Fraction(0), Fraction(10)]), group_of([Fraction(1), Fraction(9)])])
     assert found.raw_variance_between < 0
     assert found.variance_between == 0
+
+
+def test_the_mean_is_of_all_readings_and_equal_groups_have_their_own_size() -> None:
+    groups = [[0, 2], [4, 6], [10, 14]]
+    found = components([group_of([Fraction(reading) for reading in one]) for one in groups])
+    assert (found.mean, found.size, found.freedom) == (Fraction(6), Fraction(2), (2, 3))
+    assert components([group_of([Fraction(1)]), group_of([Fraction(4), Fraction(7)])]).mean == Fraction(4)

@@ -90,3 +90,19 @@ def test_the_odd_one_is_one_without_which_the_rest_agree(some: list[Figure]) -> 
 def test_those_that_agree_still_agree_when_each_is_less_sure(some: list[Figure], more: int) -> None:
     if agree(some):
         assert agree([Figure(one.value, one.give * more) for one in some])
+
+
+def test_three_that_scatter_too_wide_do_not_agree_though_each_is_near_enough_to_the_rest() -> None:
+    """Two are 1.35 apart with a ± of 1, the third is 95 away with a ± of 100: a chi-square of 7.26, above 5.99."""
+    some = [Figure(Fraction(value), Fraction(give)) for value, give in (("-0.675", "1"), ("0.675", "1"), ("95", "100"))]
+    said = agreement(some)
+    assert all(strain <= 1 for strain in said.strains)
+    assert chi2.sf(7.25, 2) < 0.05
+    assert not said.agree
+
+
+def test_those_that_agree_say_how_often_they_would_scatter_as_wide() -> None:
+    """By hand: 3 apart with standard deviations of 1.5 and 2 is a chi-square of 9 / 6.25."""
+    said = agreement(found((203, 3), (200, 4)))
+    assert said.agree
+    assert abs(float(said.chance) - chi2.sf(9 / 6.25, 1)) < 1e-9

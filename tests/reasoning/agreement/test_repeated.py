@@ -157,3 +157,27 @@ def test_a_width_has_no_face_no_loom_and_no_ninths() -> None:
     one, other = (making.measured(name, making.reading("width", "180 ± 1 mm"), job=name) for name in ("a", "b"))
     [same] = found(one.model_copy(update={"loom": "behind"}), other)
     assert (same.same.ninths, same.same.datum, same.same.loom) == ((), None, None)
+
+
+def test_what_follows_a_reading_of_no_tolerance_still_counts() -> None:
+    exact = making.shop(tools={"wire": "0 mm"})
+    depth, width = making.reading("depth", "203 mm", "centre"), making.reading("width", "180 ± 1 mm")
+    some = found(exact, *(making.measured(name, depth, width, job=name) for name in ("a", "b")))
+    assert [one.same.of for one in some] == ["width"]
+
+
+def test_a_width_is_one_thing_from_whichever_face_somebody_says() -> None:
+    faces = {"a": {"datum": "sub-dash face"}, "b": {"datum": "kit seat"}}
+    notes = (making.measured(n, making.reading("width", "180 ± 1 mm", **face), job=n) for n, face in faces.items())
+    [one] = found(*notes)
+    assert one.same.datum is None
+
+
+def test_spots_come_in_the_order_of_the_opening_and_states_in_theirs() -> None:
+    notes = [
+        deep(f"{who}{number}", "205 ± 2 mm", spot, loom=loom)
+        for who in ("a", "b")
+        for number, (spot, loom) in enumerate((("lower", "aside"), ("right", "behind"), ("right", "aside")))
+    ]
+    told = [(*one.same.ninths, one.same.loom) for one in found(*notes)]
+    assert told == [("right", "aside"), ("right", "behind"), ("lower", "aside")]

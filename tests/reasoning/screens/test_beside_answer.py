@@ -14,6 +14,9 @@ def test_a_line_says_what_becomes_of_the_controls() -> None:
 def test_a_thing_without_a_screen_has_no_line() -> None:
     book = making.book(making.unit(), ruled(control()))
     assert told(book, "box") == told(book, None, sizes={"depth": making.length("100 mm")}) == ()
+    place = making.place(book)
+    put = asked(place.frame, place.evidence, Question(making.CAR, making.HOLE, unit="box"))
+    assert screens_told(place, put, "box").missing == ()
 
 
 def test_each_build_has_its_line() -> None:
@@ -50,6 +53,29 @@ def test_the_shops_own_unit_comes_first() -> None:
     assert told(crowded)[1] == (
         "screen: crowds the hazard switch: 0.14 in (3.5 mm) left at worst, and a finger wants 10 mm"
     )
+
+
+def test_millimetres_come_first_where_the_shop_says_nothing_else() -> None:
+    crowded = making.book(floater(), ruled(control(near="5 ± 1 mm", far="25 ± 1 mm")))
+    assert told(crowded)[1] == (
+        "screen: crowds the hazard switch: 3.5 mm (0.14 in) left at worst, and a finger wants 10 mm"
+    )
+    assert "3.5 mm (0.14 in) above" in told(making.book(floater(), ruled(control(near="25 ± 1 mm"))))[0]
+
+
+def test_a_build_and_a_mounting_are_both_named_where_both_make_a_difference() -> None:
+    unit = making.changed(floater(), body_height="50 ± 1 mm caliper")
+    here = [{"vehicle": making.CAR, "place": making.HOLE}]
+    upper = {"height": "53 ± 1 mm caliper", "ninths": ["upper-left", "upper", "upper-right"]}
+    lower = {"height": "53 ± 1 mm caliper", "ninths": ["lower-left", "lower", "lower-right"]}
+    kits = making.mount("high", presents=upper, made_for=here), making.mount("low", presents=lower, made_for=here)
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    lines = told(making.book(car, unit, ruled(control(), splits={"build": "late"}), *kits))
+    assert {line.partition(":")[0] for line in lines} == {
+        "screen (early)",
+        "screen (late, with high)",
+        "screen (late, with low)",
+    }
 
 
 def test_what_nobody_looked_at_is_asked_of_every_build_and_mounting() -> None:

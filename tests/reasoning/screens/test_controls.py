@@ -8,7 +8,7 @@ HOLE = Hole(exactly(mm(180)), exactly(mm(100)))
 
 def placed(hole: Hole = HOLE, /, **content: str | None) -> Near:
     note = ruled(control(**{"near": "10 mm", "far": "30 mm", "starts": "20 mm", "ends": "60 mm", **content}))
-    return near(note.controls[0], "ruled", hole, 0, sure=True)
+    return near(note.controls[0], hole, 0, sure=True)
 
 
 def sides(of: Near) -> tuple[float, ...]:
@@ -38,10 +38,11 @@ def test_every_tolerance_moves_a_side() -> None:
 
 
 def test_a_length_without_a_tolerance_has_the_houses() -> None:
-    note = ruled(control(near="10 mm"))
-    book = making.book(note)
-    [found] = controls_at(making.place(book), (), HOLE)
-    assert found.bottom == Between(mm(50 + 5), mm(50 + 15))
+    bare = {"near": "10 mm", "far": "30 mm", "starts": "60 mm", "ends": "90 mm", "stands_out": "7 mm"}
+    [found] = controls_at(making.place(making.book(ruled(control(**bare)))), (), HOLE)
+    assert (found.bottom, found.top) == (Between(mm(50 + 5), mm(50 + 15)), Between(mm(50 + 25), mm(50 + 35)))
+    assert (found.left, found.right) == (Between(mm(55 - 90), mm(65 - 90)), Between(mm(85 - 90), mm(95 - 90)))
+    assert found.stands_out == Between(mm(2), mm(12))
 
 
 def test_a_side_that_nobody_measured_may_be_anywhere() -> None:
@@ -56,7 +57,8 @@ def test_a_side_that_nobody_measured_may_be_anywhere() -> None:
 
 
 def test_a_far_side_before_the_near_one_was_never_read() -> None:
-    assert not placed(far="5 mm").top.bounded
+    assert not placed(far="9.9 mm").top.bounded
+    assert placed(far="10 mm").top.bounded
 
 
 def test_an_end_before_its_start_was_never_read() -> None:

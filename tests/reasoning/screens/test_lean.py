@@ -44,7 +44,7 @@ def test_the_bounds_hold_the_closed_forms() -> None:
 def test_the_bounds_are_closer_than_anybody_can_measure(angle: int) -> None:
     for share in (cosine(angle), sine(angle)):
         assert 0 <= share.low <= share.high <= 1
-        assert share.high - share.low < Fraction(1, 10**9)
+        assert share.high - share.low < Fraction(1, 10**12)
 
 
 @given(angles)
@@ -64,6 +64,12 @@ def test_more_lean_is_never_taller(one: int, other: int) -> None:
 def test_the_squares_come_to_one(angle: int) -> None:
     across, along = cosine(angle), sine(angle)
     assert across.low**2 + along.low**2 <= 1 <= across.high**2 + along.high**2
+
+
+def test_upright_is_exactly_as_high_as_it_is() -> None:
+    assert cosine(0) == Between(Fraction(1), Fraction(1))
+    assert sine(0) == Between(Fraction(0), Fraction(0))
+    assert (cosine(90_000).low, sine(90_000).high) == (Fraction(0), Fraction(1))
 
 
 def test_of_more_than_a_quarter_turn_nothing_is_said() -> None:

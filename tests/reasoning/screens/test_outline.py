@@ -16,10 +16,11 @@ def test_sizes_come_with_their_tolerance() -> None:
     assert found.width == Between(mm(252) - 200_000, mm(252) + 200_000)
     assert found.half_width.high == (mm(252) + 200_000) / 2
     assert found.height == Between(mm(139), mm(141))
+    assert outline(width="252 ± 1 mm").width == Between(mm(251), mm(253))
 
 
 def test_a_screen_that_was_never_measured_has_no_outline() -> None:
-    for width in ("240 mm printed", "240 mm"):
+    for width in ("240 mm printed", "240 mm", "240 ± 1 mm printed"):
         unit = floater(width=width)
         assert outline_of(making.book(unit), unit) is None
     box = making.unit()

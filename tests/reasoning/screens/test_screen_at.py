@@ -70,6 +70,15 @@ def test_a_control_that_is_in_the_way_is_asked_for_its_blanks() -> None:
     assert not [what for what in missing(free) if "hazard switch" in what]
 
 
+def test_a_control_that_the_best_setting_just_clears_is_not_asked_for_its_blanks() -> None:
+    """Set 20 mm down the screen ends at most 50.5 mm over the middle of the opening, whose half is at least 50."""
+    blanks = {"ends": None, "stands_out": None}
+    just = over(floater(), ruled(control(near="1.5 ± 1 mm", **blanks)))
+    assert not [what for what in missing(just) if "hazard switch" in what]
+    not_quite = over(floater(), ruled(control(near="1.4999 ± 1 mm", **blanks)))
+    assert "where the hazard switch starts and ends" in missing(not_quite)
+
+
 def test_mounts_decide_where_the_body_sits() -> None:
     unit = making.changed(floater(), body_height="50 ± 1 mm caliper")
     upper = {"height": "53 ± 1 mm caliper", "ninths": ["upper-left", "upper", "upper-right"]}

@@ -5,6 +5,7 @@ from hypothesis import strategies as st
 
 from bezelbook.reasoning.screens.heights import Window
 from bezelbook.reasoning.screens.usable import Usable
+from tests.reasoning import making
 from tests.reasoning.screens.dashes import control, floater, mm, over, ruled
 
 ORDER = ("usable", "usable if set", "too close", "covers")
@@ -64,6 +65,31 @@ def test_a_lean_may_be_what_leaves_it_free() -> None:
     assert found(above, below).verdict == "too close"
     leaning = found(above, below, tilt_most="30 deg")
     assert (leaning.verdict, leaning.lean) == ("usable if set", 30_000)
+
+
+def test_a_screen_that_never_stands_upright_is_only_as_high_as_its_least_lean_leaves_it() -> None:
+    """At 60 degrees half of it is at most 35.25 mm, so that it ends 56.75 mm up; the control begins 49 mm and more."""
+    leaning = {"tilt_least": "60 deg", "tilt_most": "60 deg"}
+    assert found(near(7.8), **leaning).verdict == "usable"
+    assert found(near(7.7), **leaning).verdict == "usable if set"
+    assert found(near(7.8)).lean == 0
+    assert found(near(7.8), **leaning).lean == 60_000
+
+
+def test_the_best_height_over_a_control_below_is_the_nearest_that_leaves_a_finger_its_room() -> None:
+    """Mirrored: at least 6.5 mm up, and nearer to the middle than any higher one."""
+    assert found(near(25, beyond="bottom")).best == mm("6.5")
+
+
+def test_of_heights_that_leave_as_much_the_nearest_to_the_middle_of_the_seat_is_the_best() -> None:
+    """A body held to the upper third, 13 to 31 mm up by its play: nothing is in the way there, and it stays."""
+    upper = ["upper-left", "upper", "upper-right"]
+    kit = making.mount(presents={"height": "53 ± 1 mm caliper", "ninths": upper})
+    unit = making.changed(floater(), body_height="50 ± 1 mm caliper")
+    lying = over(unit, ruled(near(100)), kit, mounts=("kit",)).lying
+    assert lying is not None
+    assert lying.seat.height.middle > 0
+    assert lying.usable.best == lying.seat.height.middle
 
 
 def test_where_nobody_looked_how_it_is_set_nothing_is_always_so() -> None:

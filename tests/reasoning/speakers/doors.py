@@ -29,11 +29,19 @@ def car(**content: Any) -> Record:
     return made
 
 
-def shop(**clearances: str) -> Record:
+def shop(units_first: str = "mm", **clearances: str) -> Record:
     """A shop that likes to leave nothing over, but for what is said, and whose caliper is exact on the bench."""
     house = dict.fromkeys(("width", "height", "depth", "glass", "fixed", "grille"), "0 mm") | clearances
     made: Record = record(
-        "shop", "shop", {"name": "Shop", "format": 1, "clearances": house, "tools": {"bench_caliper": "0 mm"}}
+        "shop",
+        "shop",
+        {
+            "name": "Shop",
+            "format": 1,
+            "units_first": units_first,
+            "clearances": house,
+            "tools": {"bench_caliper": "0 mm"},
+        },
     )
     return made
 

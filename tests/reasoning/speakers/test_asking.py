@@ -108,8 +108,10 @@ def test_a_reading_about_a_speaker_holds_no_question_about_an_opening() -> None:
 
 
 def test_a_bolt_circle_alone_says_nothing_of_whether_it_goes_in() -> None:
-    with pytest.raises(Wrong, match="says nothing of whether it goes in"):
-        read(what={"bolt_circle": "156 mm"})
+    with pytest.raises(Wrong) as wrong:
+        read(what={"bolt_circle": "156 mm", "flange": "170 mm"})
+    assert wrong.value.what == "bolt_circle, flange says nothing of whether it goes in"
+    assert wrong.value.mend == 'Add a size such as {"mounting_depth": "63 mm"}'
     assert read(what={"bolt_circle": "156 mm", "mounting_depth": "50 mm"}).sizes.keys() == {
         "bolt_circle",
         "mounting_depth",

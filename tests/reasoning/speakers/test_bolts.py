@@ -163,3 +163,10 @@ def test_what_is_said_of_two_patterns(ours: Pattern, theirs: Pattern, found: Mee
 
 def test_three_holes_135_apart_called_a_circle_read_like_a_spacing_too() -> None:
     assert meeting(on(3, 156), on(3, 135)).why == "what is called a bolt circle reads like the way from hole to hole"
+
+
+def test_a_spacing_called_a_circle_counts_as_far_as_its_tolerance_and_the_slots_reach() -> None:
+    """Four holes 104 to 112 mm apart are on circles of 147 to 158; 106 mm on one of 149.9, which slots reach."""
+    reads_like = "what is called a bolt circle reads like the way from hole to hole"
+    assert meeting(on(4, 150), on(4, 108, slots=4)).why == reads_like
+    assert meeting(on(4, 156, slots=6), on(4, 106)).why == reads_like

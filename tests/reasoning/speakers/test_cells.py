@@ -13,7 +13,19 @@ from bezelbook.reasoning.speakers.cells import (
     structure,
 )
 from bezelbook.reasoning.speakers.stacks import stack_of
-from tests.reasoning.speakers.doors import DOOR, SHELF, book, measured, mount, place, reading, resolved, speaker, tried
+from tests.reasoning.speakers.doors import (
+    DOOR,
+    SHELF,
+    book,
+    car,
+    measured,
+    mount,
+    place,
+    reading,
+    resolved,
+    speaker,
+    tried,
+)
 
 MM = 1_000_000
 
@@ -26,6 +38,7 @@ MM = 1_000_000
         (measured("m", reading("rear depth to fixed", "70 ± 1 mm")), DOOR, ("fixed", "glass")),
         (measured("m", reading("front clearance", "20 ± 1 mm")), DOOR, ("glass",)),
         (measured("m", reading("front clearance", "20 ± 1 mm"), place=SHELF), SHELF, ("fixed",)),
+        (measured("m", reading("rear depth to glass down", "70 ± 1 mm"), place=SHELF), SHELF, ("fixed", "glass")),
         (tried(verdict="does not", reason="glass", place=SHELF), SHELF, ("fixed", "glass")),
         (tried(verdict="does not", reason="depth", glass="up"), DOOR, ("fixed", "glass")),
         (tried(verdict="does not", reason="depth"), DOOR, ("glass",)),
@@ -36,6 +49,15 @@ MM = 1_000_000
 def test_what_can_stop_a_speaker_at_the_back(note: Any, where: str, rears: tuple[str, ...]) -> None:
     of = book(*([note] if note else []))
     assert place(of, where).frame.rears == rears
+
+
+def test_only_what_bears_on_the_room_of_the_place_tells_builds_apart() -> None:
+    splits = {
+        "shelf": {"values": {"flat": {}, "high": {}}, "bears_on": {"places": [SHELF]}},
+        "door": {"values": {"early": {}, "late": {}}, "bears_on": {"places": [DOOR], "subjects": ["room"]}},
+        "audio": {"values": {"plain": {}, "loud": {}}, "bears_on": {"subjects": ["plug"]}},
+    }
+    assert place(book(car(splits=splits))).frame.builds == ((("door", "early"),), (("door", "late"),))
 
 
 def test_only_the_worst_of_travel_says_that_the_travel_was_read() -> None:
@@ -71,7 +93,7 @@ def test_an_uncertain_ring_presents_its_own_depths() -> None:
     rear, front = demands(place(of).frame, resolved(of).needs, setting)[1:]
     assert isinstance(rear.cell, Presented)
     assert isinstance(front.cell, Presented)
-    bounds = structure(of, {rear.cell, front.cell}, (setting.stack,), ())
+    bounds = structure(of, {rear.cell, front.cell}, (setting.stack,), (), holes_unread=False)
     assert len([one for one in bounds if isinstance(one, Rise)]) == 4
     behind, before = rear.cell.room, front.cell.room
     assert {(one.over, one.under) for one in bounds if isinstance(one, Rise)} == {
@@ -110,6 +132,9 @@ def test_depths_through_the_same_stack_keep_the_order_of_their_rooms() -> None:
     plain, cut = SpeakerRoom((), "nothing", "fixed"), SpeakerRoom((), "a rib", "fixed")
     of = book(mount("ring", thickness="8 ± 1 mm"))
     stack = stack_of(of, ("ring",))
-    bounds = structure(of, {Presented(stack.key, plain), Presented(stack.key, cut)}, (stack,), ())
+    bounds = structure(of, {Presented(stack.key, plain), Presented(stack.key, cut)}, (stack,), (), holes_unread=False)
     pairs = {(one.over, one.under) for one in bounds if isinstance(one, Rise) and not one.by}
     assert (Presented(stack.key, cut), Presented(stack.key, plain)) in pairs
+    late = Presented(stack.key, SpeakerRoom((("build", "late"),), "a rib", "fixed"))
+    apart = structure(of, {Presented(stack.key, plain), late}, (stack,), (), holes_unread=False)
+    assert not [one for one in apart if isinstance(one, Rise) and not one.by]

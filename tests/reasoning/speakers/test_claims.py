@@ -130,3 +130,76 @@ def test_a_no_because_of_the_glass_says_nothing_of_what_is_fixed() -> None:
     big = speaker("big", mounting_depth="80 mm caliper")
     no = tried("no", verdict="does not", reason="glass")
     assert verdict(big, fixed_is_spoken_of, roomy(glass="70 ± 1 mm"), no) == "argued over"
+
+
+ROUGH = speaker(mounting_depth="60 ± 5 mm")
+RING = mount("ring", thickness="8 mm caliper")
+
+
+def test_a_yes_on_a_ring_says_that_there_is_less_room_without_it() -> None:
+    yes = tried(mounts=["ring"])
+    assert verdict(ROUGH, RING, yes, mounts=["ring"]) == "goes in"
+    assert verdict(ROUGH, RING, yes) == "goes in if"
+
+
+def test_a_no_on_a_ring_is_one_without_it_too() -> None:
+    no = tried(mounts=["ring"], verdict="does not", reason="glass")
+    assert verdict(ROUGH, RING, no, mounts=["ring"]) == verdict(ROUGH, RING, no) == "does not"
+    bare = tried(verdict="does not", reason="glass")
+    assert verdict(ROUGH, RING, bare, mounts=["ring"]) != "does not"
+
+
+def test_what_is_like_a_speaker_shares_the_sizes_that_nobody_typed() -> None:
+    """Its depth is only known to 5 mm, and is the very one that went in, or that did not."""
+    like = {"like": "six", "basket": "129 mm"}
+    assert verdict(ROUGH, tried(), what=like) == "goes in"
+    assert verdict(ROUGH, tried(verdict="does not", reason="glass"), what=like) == "does not"
+    assert verdict(ROUGH, tried(), what={"mounting_depth": "60 ± 5 mm", "basket": "129 mm"}) == "goes in if"
+
+
+def test_what_may_be_as_small_as_what_did_not_go_in_cannot_have_gone_in_and_be_that() -> None:
+    """What went in is more than 59 mm deep, at least, and 59 did not go in."""
+    yes = tried("yes", what="some coax", sizes={"mounting_depth": "60 ± 1 mm"})
+    no = tried("no", what="other", sizes={"mounting_depth": "59 mm caliper"}, verdict="does not", reason="glass")
+    assert verdict(yes, no, what={"mounting_depth": "59 mm"}) == "argued over"
+
+
+def test_short_by_says_how_much_room_there_is_at_most_as_well() -> None:
+    no = tried(verdict="does not", reason="glass", short_by="3 ± 1 mm")
+    assert verdict(no, what={"mounting_depth": "58.5 mm"}) == "does not"
+    assert verdict(no, what={"mounting_depth": "57 mm"}) == "too close"
+
+
+def test_two_cars_in_which_nobody_knows_what_was_cut_may_have_had_different_room() -> None:
+    by = (("a", "3 ± 1 mm"), ("b", "8 ± 1 mm"))
+    between = {"mounting_depth": "65 mm"}
+    blank = [tried(name, reason="glass", to_spare=spare, cut=None) for name, spare in by]
+    assert verdict(*blank, what=between) == "does not"
+    assert verdict(*(tried(n, reason="glass", to_spare=spare) for n, spare in by), what=between) == "argued over"
+    tabs = {"tabs_in": "140 mm caliper", "tabs_out": "150 mm caliper"}
+    bracket = mount("bracket", mount_kind="bracket", thickness="1 mm caliper", **tabs)
+    on = {"mounts": ["bracket"], "reason": "glass"}
+    unsaid = [tried(name, to_spare=spare, **on) for name, spare in by]
+    assert verdict(bracket, *unsaid, what=between, mounts=["bracket"], tabs="out") == "does not"
+    said = [tried(name, to_spare=spare, tabs="out", **on) for name, spare in by]
+    assert verdict(bracket, *said, what=between, mounts=["bracket"], tabs="out") == "argued over"
+
+
+def test_a_reading_from_the_door_metal_is_of_the_bare_door_whatever_was_on_it() -> None:
+    ring = mount("ring", thickness="8 ± 1 mm")
+    note = roomy(mounts=["ring"])
+    assert verdict(ring, note, what={"mounting_depth": "69 mm"}) == "goes in"
+    assert verdict(ring, note, what={"mounting_depth": "76 mm"}, mounts=["ring"]) == "goes in"
+
+
+def test_a_hole_that_is_not_round_is_not_read_by_one_number() -> None:
+    assert verdict(roomy(shape="round")) == "goes in"
+    assert verdict(roomy(shape="oval")) == verdict(roomy(shape="D")) == "goes in if"
+
+
+def test_a_hole_read_with_the_tabs_out_is_the_hole_without_them() -> None:
+    tabs = {"tabs_in": "120 mm caliper", "tabs_out": "140 ± 19 mm", "thickness": "1 mm caliper"}
+    bracket = mount("bracket", mount_kind="bracket", **tabs)
+    out = measured("o", reading("cut-out", "142 ± 1 mm"), mounts=["bracket"], tabs="out")
+    assert verdict(bracket, roomy(), out, what={"basket": "138 mm"}, mounts=["bracket"], tabs="out") == "goes in"
+    assert verdict(bracket, roomy(), what={"basket": "138 mm"}, mounts=["bracket"], tabs="out") == "too close"

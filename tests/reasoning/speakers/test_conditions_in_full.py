@@ -6,6 +6,8 @@ import pytest
 
 from tests.reasoning.making import record
 from tests.reasoning.speakers.doors import (
+    CAR,
+    DOOR,
     OTHER,
     ask,
     book,
@@ -15,6 +17,7 @@ from tests.reasoning.speakers.doors import (
     mount,
     reading,
     roomy,
+    shop,
     speaker,
     tried,
 )
@@ -141,3 +144,44 @@ def test_the_worst_point_of_the_glass_s_way_decides_and_not_the_glass_all_the_wa
     worst: str, verdict: str
 ) -> None:
     assert first(roomy(glass="70 ± 1 mm"), measured("w", reading("rear depth at worst of travel", worst))) == verdict
+
+
+def test_a_build_that_bears_on_this_place_is_a_condition() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}, "bears_on": {"places": [DOOR]}}}
+    assert first(car(splits=splits), roomy(splits={"build": "early"})) == "the build is early"
+
+
+def test_of_mounts_left_open_only_those_with_tabs_are_asked_to_lose_them() -> None:
+    """The bare hole is too small, and what the plate leaves nobody knows well enough."""
+    here = [{"vehicle": CAR, "place": DOOR}]
+    tabs = {"tabs_in": "120 mm caliper", "tabs_out": "140 mm caliper", "thickness": "1 mm caliper"}
+    bracket = mount("b", mount_kind="bracket", made_for=here, **tabs)
+    plate = mount("plate", mount_kind="plate", inner="130 ± 5 mm", thickness="1 mm caliper", made_for=here)
+    depths = [reading("rear depth to glass down", "70 ± 1 mm"), reading("front clearance", "20 ± 1 mm")]
+    small = measured("m", reading("cut-out", "125 ± 1 mm"), *depths)
+    [condition] = ask(book(bracket, plate, small), mounts=None).conditions
+    assert condition.words.startswith("the tabs of b are broken out, which cannot be undone")
+    assert condition.narrowed is not None
+    assert [stack.mounts for stack in condition.narrowed.stacks] == [("b",)]
+
+
+def test_a_room_that_was_never_read_has_to_keep_what_the_house_likes() -> None:
+    found = ask(book(shop(glass="5 mm"), tried()), {"mounting_depth": "61 mm"})
+    assert [one.words for one in found.conditions] == [
+        "there is at least 66 mm (2.60 in) to the glass, all the way down"
+    ]
+
+
+def test_what_was_left_over_counts_as_soon_as_its_author_says_that_nothing_was_cut() -> None:
+    note = tried(reason="glass", to_spare="3 ± 1 mm", cut=None)
+    assert [one.words for one in ask(book(note), {"mounting_depth": "62 mm"}).conditions] == [
+        "there is at least 62 mm (2.44 in) to the glass, all the way down",
+        "the note n was made with nothing cut",
+    ]
+
+
+@pytest.mark.parametrize(("flange", "verdict"), [("150 mm caliper", "goes in if"), ("120 mm caliper", "does not")])
+def test_what_went_in_without_a_ring_may_fall_through_on_one(flange: str, verdict: str) -> None:
+    """With the glass up it went in, whatever its flange; run down it needs a ring, which leaves the hole."""
+    records = speaker(flange=flange), roomy(glass="52 ± 1 mm"), tried(glass="up")
+    assert ask(book(*records), mounts=None).verdict == verdict

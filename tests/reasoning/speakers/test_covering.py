@@ -67,3 +67,19 @@ def test_one_that_went_in_just_so_does_not_fall_through() -> None:
     elsewhere = tried(mounts=["plate"])
     assert ask(book(PLATE, speaker(flange="120 mm caliper"), roomy(), elsewhere)).verdict == "does not"
     assert ask(book(speaker(flange="120 mm caliper"), roomy(), tried(mounts=None))).verdict == "does not"
+
+
+def test_of_two_rings_the_one_on_top_has_to_be_covered() -> None:
+    """The lower one, of 150 mm, lies under the upper one, of 135."""
+    wide = mount("wide", inner="150 mm caliper", thickness="1 mm caliper")
+    narrow = mount("narrow", inner="135 mm caliper", thickness="1 mm caliper")
+    of = book(wide, narrow, speaker(flange="138 mm caliper"), roomy())
+    assert ask(of, mounts=["wide", "narrow"]).verdict == "goes in"
+    assert ask(of, mounts=["narrow", "wide"]).verdict == "does not"
+
+
+def test_an_oval_plate_has_to_be_covered_the_long_way() -> None:
+    oval = {"inner": "170 mm caliper", "inner_short": "135 mm caliper", "thickness": "1 mm caliper"}
+    plate = mount("oval", mount_kind="plate", **oval)
+    assert ask(book(plate, speaker(flange="150 mm caliper"), roomy()), mounts=["oval"]).verdict == "does not"
+    assert ask(book(plate, speaker(flange="171 mm caliper"), roomy()), mounts=["oval"]).verdict == "goes in"

@@ -156,3 +156,33 @@ def test_a_note_says_by_how_much_or_does_not() -> None:
 def test_a_note_of_an_unknown_build_was_of_any_that_differs_in_room(subject: str, builds: int) -> None:
     splits = {"build": {**BUILDS["build"], "bears_on": {"subjects": [subject]}}}
     assert len(standing(car(splits=splits), tried()).builds) == builds
+
+
+def test_a_note_without_its_gap_says_neither_how_much_was_left_nor_how_much_it_was_short() -> None:
+    for note in (tried(reason="glass", to_spare="3 mm"), tried(verdict="does not", reason="glass", short_by="3 mm")):
+        assert standing(note).has_gap
+        assert not standing(note).without_gap.has_gap
+
+
+def test_only_a_strong_note_replaces_another() -> None:
+    found = place(book(tried("old"), tried("new", replaces="old", sure="told"))).evidence
+    assert [one.note.id for one in found.standing] == ["old"]
+
+
+def test_a_note_is_of_the_builds_that_bear_on_its_place() -> None:
+    values: dict[str, Any] = {"values": {"early": {"years": [1]}, "late": {"years": [2]}}}
+    splits = {
+        "door": {**values, "bears_on": {"places": [DOOR]}},
+        "shelf": {**values, "bears_on": {"places": ["shelf"]}},
+    }
+    of = car(splits=splits)
+    late = ((("door", "late"),),)
+    assert standing(of, tried(splits={"door": "late"})).builds == standing(of, tried(year=2)).builds == late
+    assert standing(of, tried()).builds == ((("door", "early"),), *late)
+
+
+def test_words_that_name_no_mount_need_not_mean_the_same_in_two_notes() -> None:
+    depth = reading("rear depth to glass down", "70 ± 1 mm", datum="bracket seat")
+    notes = [measured(name, depth, mounts=["some ring"]) for name in ("a", "b")]
+    keys = {one.stack.key for one in place(book(*notes)).evidence.standing if one.stack}
+    assert len(keys) == 2

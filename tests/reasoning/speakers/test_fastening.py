@@ -5,8 +5,22 @@ from typing import Any
 import pytest
 
 from bezelbook.reasoning.speakers.bolts import Pattern
-from bezelbook.reasoning.speakers.fastening import pattern_of
-from tests.reasoning.speakers.doors import ask, book, foam, measured, mount, place, reading, roomy, speaker, tried
+from bezelbook.reasoning.speakers.fastening import pattern_of, typed_circle
+from tests.reasoning.making import length
+from tests.reasoning.speakers.doors import (
+    ask,
+    book,
+    foam,
+    measured,
+    mount,
+    place,
+    reading,
+    resolved,
+    roomy,
+    shop,
+    speaker,
+    tried,
+)
 
 BOLTS = {"count": 4, "circle": "156 mm caliper", "first": "12 o'clock"}
 SIX = speaker(bolts=BOLTS, flange_thickness="4 mm caliper")
@@ -117,3 +131,43 @@ def test_two_rings_that_would_do_say_of_the_screws_under_them_once() -> None:
     rings = [mount("eight", thickness="8 mm caliper"), mount("nine", thickness="9 mm caliper")]
     found = lines(SIX, *rings, roomy(glass="58 ± 1 mm"), holes(count=3), mounts=None)
     assert [line for line in found if "holes" in line] == ["a plate, or new holes: 4 holes into 3: 1 of them can land"]
+
+
+def typed(circle: str, **state: Any) -> str:
+    """What is said of a typed bolt circle over a car's of 155.5 to 156.5 mm."""
+    of = book(roomy(), holes(count=4))
+    return ask(of, {"bolt_circle": circle, "mounting_depth": "50 mm"}, **state).needs[0].partition(": ")[2]
+
+
+def test_a_typed_circle_reaches_as_far_as_its_tolerance() -> None:
+    assert typed("160 ± 3 mm") == typed("152 ± 3 mm") == "the number of holes is not looked"
+    assert typed("165 ± 3 mm") == typed("147 ± 3 mm") == "the bolt circles differ"
+
+
+def test_nothing_is_known_of_the_holes_of_a_mount_that_the_book_does_not_hold() -> None:
+    of = book(roomy(), holes(count=4))
+    question = resolved(of, mounts=("some bracket",), speaker=None, sizes={"bolt_circle": length("156 mm")})
+    assert typed_circle(place(of), question, length("156 mm")) == ("bolt circle 156 mm: the bolt circle is not looked")
+
+
+def test_screws_come_in_the_shops_own_unit_first() -> None:
+    found = lines(shop("in"), SIX, roomy(), holes(count=4, kind="plastic boss"))
+    assert found == ["screws from 0.55 in (14 mm) up to 0.75 in (19 mm) (plastic boss; 4 mm lies under the head)"]
+
+
+def test_readings_that_only_touch_still_agree() -> None:
+    assert lines(SIX, roomy(), holes(count=4), measured("b", reading("bolt circle", "155 ± 0.5 mm"))) == []
+
+
+def test_three_holes_have_a_circle_by_their_spacing_too() -> None:
+    """135 mm apart they are on a circle of 155.9."""
+    three = speaker(bolts={"count": 3, "circle": "156 mm caliper"})
+    assert lines(three, roomy(), holes(reading("hole spacing", "135 ± 0.5 mm"), count=3)) == []
+    apart = holes(reading("hole spacing", "100 ± 0.5 mm"), count=3)
+    assert lines(three, roomy(), apart) == ["a plate, or new holes: the bolt circles differ"]
+
+
+def test_nothing_is_turned_whose_holes_do_not_meet_one_by_one() -> None:
+    away = holes(reading("bolt circle", "162 ± 0.5 mm"), count=4, first="1:30")
+    assert lines(SIX, roomy(), away) == ["a plate, or new holes: the bolt circles differ"]
+    assert lines(SIX, roomy(), holes(count=8, first="1 o'clock")) == []

@@ -35,7 +35,8 @@ def test_foam_of_unknown_squeeze_may_be_as_high_as_it_is_free() -> None:
 
 def test_foam_that_nobody_measured_holds_out_nobody_knows_how_far() -> None:
     assert gasket_named(foams(squeeze="40 %"), "thin").held == BLANK
-    assert gasket_named(foams(), "a bead of Mastic").key == '"a bead of mastic"'
+    found = gasket_named(foams(), "a bead of Mastic")
+    assert (found.key, found.name) == ('"a bead of mastic"', '"a bead of mastic"')
 
 
 def test_a_squeeze_that_comes_out_at_no_whole_nanometre_is_bounded() -> None:
@@ -49,5 +50,9 @@ def test_a_squeeze_that_comes_out_at_no_whole_nanometre_is_bounded() -> None:
 
 def test_what_a_note_does_not_say_is_anything_up_to_the_thickest_but_for_front_rings() -> None:
     found = unsaid_gasket(foams(free_thickness="3 mm"), "a-note")
-    assert (found.key, found.held) == ("not said in a-note", Span(0, 3 * MM + 1, reached=True))
+    assert (found.key, found.name, found.held) == (
+        "not said in a-note",
+        "gasket not said",
+        Span(0, 3 * MM + 1, reached=True),
+    )
     assert unsaid_gasket(foams(), "a-note") == NO_GASKET

@@ -144,3 +144,26 @@ def test_a_flange_is_the_like_speaker_s_where_none_was_typed() -> None:
     assert needs_of_sizes(depth, like).flange == (150 * MM, 150 * MM)
     assert needs_of_sizes(depth | flange, like).flange == (170 * MM, 170 * MM)
     assert needs_of_sizes(depth | flange, needs()).flange == (170 * MM, 170 * MM)
+
+
+def test_a_d_shaped_speaker_has_two_ways_like_an_oval_one() -> None:
+    assert needs(shape="D").oval
+    assert not needs(shape="round").oval
+
+
+def test_a_caliper_in_a_note_has_the_error_of_the_house_s() -> None:
+    of = knowledge_base((record("shop", "shop", {"name": "Shop", "format": 1}),))
+    typed = tried(what="some coax", sizes={"basket": "141 mm caliper"})
+    assert isinstance(typed, Tried)
+    assert needs_of_note(of, typed).spans["basket"] == Span(140_800_000, 141_200_000)
+
+
+def test_what_is_like_a_speaker_has_its_figures_too() -> None:
+    found = needs_of_sizes({"basket": length("120 mm")}, needs(mounting_depth="60 ± 2 mm", front_height="9 mm printed"))
+    assert found.middles == {"basket": 120 * MM, "mounting depth": 60 * MM}
+    word = at_its_word(found)
+    assert (word.key_of("mounting depth"), word.key_of("basket")) == ("asked as printed", "asked as printed")
+
+
+def test_a_printed_short_way_of_a_flange_is_not_known() -> None:
+    assert needs(basket_short="90 mm caliper", flange="150 mm caliper", flange_short="100 mm printed").flange is None

@@ -2,6 +2,8 @@
 
 from typing import Any
 
+from bezelbook.reasoning.room_span import RoomSpan
+from bezelbook.reasoning.speakers.number import SpeakerSpot
 from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, shop, speaker, tried
 
 MM = 1_000_000
@@ -82,3 +84,50 @@ def test_where_nothing_is_known_no_number_decides() -> None:
     assert ask(book()).spot is None
     assert ask(book(speaker("odd", basket=None, mounting_depth=None, front_height=None)), "odd").spot is None
     assert ask(book(tried(verdict="does not", what="six"))).spot is None
+
+
+def test_what_just_goes_in_with_what_the_house_likes_is_not_tight() -> None:
+    def spot(room: int, left: int) -> SpeakerSpot:
+        return SpeakerSpot("basket", "short way", 8, 10, RoomSpan(room, 20), left, 3)
+
+    assert not spot(room=10, left=3).is_tight
+    assert spot(room=9, left=3).is_tight
+    assert spot(room=10, left=2).is_tight
+
+
+def test_what_is_left_and_what_is_short_come_in_the_shops_own_unit_first() -> None:
+    left = ask(book(shop(glass="5 mm"), roomy(glass="66 ± 1 mm"))).spot
+    short = ask(book(shop(glass="5 mm"), roomy(glass="50 ± 1 mm"))).spot
+    assert left is not None
+    assert short is not None
+    assert left.words("in").endswith("so 0.24 in (6 mm) is left; the house wants 0.20 in (5 mm)")
+    assert short.words("in").endswith("so it is short by about 0.39 in (10 mm)")
+
+
+def test_of_two_builds_that_are_too_close_the_one_that_comes_nearest_decides() -> None:
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
+    early, late = (
+        roomy(build, glass=f"{glass} ± 3 mm", splits={"build": build}) for build, glass in (("early", 58), ("late", 59))
+    )
+    found = ask(book(car(splits=splits), early, late))
+    assert found.verdict == "too close"
+    assert found.spot is not None
+    assert found.spot.left == -MM
+
+
+def test_of_two_that_are_short_for_certain_the_shorter_decides_and_not_one_that_may_do() -> None:
+    deep = ask(book(roomy(glass="58 ± 1 mm"), speaker(front_height="25 mm caliper"))).spot
+    assert deep is not None
+    assert (deep.size, deep.best_gap) == ("front", -4 * MM)
+    rest = reading("cut-out", "140 ± 1 mm"), reading("rear depth to glass down", "58 ± 1 mm")
+    rough = measured("w", *rest, reading("front clearance", "20 ± 10 mm"))
+    found = ask(book(rough, speaker(front_height="25 mm caliper")))
+    assert found.verdict == "does not"
+    assert found.spot is not None
+    assert (found.spot.size, found.spot.best_gap) == ("glass", -MM)
+
+
+def test_what_did_not_go_in_is_short_by_its_own_size() -> None:
+    spot = ask(book(tried(verdict="does not", reason="glass"))).spot
+    assert spot is not None
+    assert (spot.size, spot.best_gap) == ("glass", 0)

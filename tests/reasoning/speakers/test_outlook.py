@@ -68,3 +68,10 @@ def test_what_is_left_over_where_only_one_end_is_known() -> None:
     assert left_over(needs, demand("basket"), RoomSpan(140 * MM, 150 * MM)) == 15 * MM
     blank = resolved(book(speaker("odd", basket=None)), speaker="odd").needs
     assert left_over(blank, demand("basket"), RoomSpan(140 * MM, None)) == 140 * MM
+
+
+@pytest.mark.parametrize(("glass", "found"), [("70 ± 1 mm", "always"), ("60 ± 1 mm", "open"), ("50 ± 1 mm", "never")])
+def test_it_fits_always_never_or_nobody_knows(glass: str, found: str) -> None:
+    of = book(roomy(glass=glass))
+    asked = resolved(of, mounts=())
+    assert outlook(place(of).accounts[0], asked.needs, asked.settings) == found

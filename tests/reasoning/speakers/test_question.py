@@ -71,3 +71,9 @@ def test_a_mount_that_only_a_reading_was_made_on_is_no_usual_one() -> None:
     fitted = resolved(book(bracket, tried(mounts=["b"])))
     assert [stack.mounts for stack in read.stacks] == [()]
     assert [stack.mounts for stack in fitted.stacks] == [(), ("b",)]
+
+
+def test_a_model_year_names_the_build_that_it_belongs_to() -> None:
+    years = {"build": {"values": {"early": {"years": [1]}, "late": {"years": [2]}}}}
+    found = resolved(book(car(splits=years)), year=2)
+    assert (found.known, found.builds) == ({"build": "late"}, ((("build", "late"),),))

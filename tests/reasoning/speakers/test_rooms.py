@@ -1,7 +1,7 @@
 """The rooms that a place may still have."""
 
 from bezelbook.reasoning.speakers.cells import demands
-from tests.reasoning.speakers.doors import book, measured, place, reading, resolved, roomy, tried
+from tests.reasoning.speakers.doors import BUILDS, book, car, measured, mount, place, reading, resolved, roomy, tried
 
 MM = 1_000_000
 
@@ -49,3 +49,27 @@ def test_asking_nothing_is_refused_nowhere() -> None:
     of = book()
     asked = resolved(of, mounts=())
     assert not place(of).accounts[0].refuses(asked.needs, asked.settings[0], ())
+
+
+def test_a_ring_over_a_place_that_nobody_looked_at_makes_no_room_known() -> None:
+    of = book(mount("ring", thickness="8 mm caliper"))
+    here, asked = place(of), resolved(of, mounts=("ring",))
+    [setting] = asked.settings
+    spans = here.accounts[0].spans(setting, demands(here.frame, asked.needs, setting))
+    assert [(room.least, room.most) for room in spans] == [(0, None)] * 3
+
+
+def test_a_no_without_a_reason_bounds_no_one_room() -> None:
+    of = book(tried(verdict="does not"))
+    here, asked = place(of), resolved(of, mounts=())
+    [setting] = asked.settings
+    spans = here.accounts[0].spans(setting, demands(here.frame, asked.needs, setting))
+    assert [room.most for room in spans] == [None] * 3
+
+
+def test_a_reading_of_nobody_knows_which_build_bounds_the_room_of_none() -> None:
+    of = book(car(splits=BUILDS), roomy())
+    here, asked = place(of), resolved(of, mounts=())
+    for setting in asked.settings:
+        spans = here.accounts[0].spans(setting, demands(here.frame, asked.needs, setting))
+        assert [(room.least, room.most) for room in spans] == [(0, None)] * 3

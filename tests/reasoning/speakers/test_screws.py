@@ -70,6 +70,7 @@ def test_a_side_screw_is_no_longer_than_the_unit_says(length: float, longest: fl
 
 def test_a_side_screw_that_may_be_longer_is_too_close() -> None:
     assert side_screw(around(6 * MM, MM), 6 * MM) == "too close"
+    assert side_screw(around(7 * MM, MM), 6 * MM) == "too close"
     assert side_screw(Span(None, None), 6 * MM) == "too close"
     assert side_screw(Span(None, 5 * MM), 6 * MM) == "too close"
 

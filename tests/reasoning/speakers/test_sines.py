@@ -22,6 +22,8 @@ def test_exact_sines_lie_within() -> None:
     for share, square in ((Fraction(1, 4), Fraction(1, 2)), (Fraction(1, 3), Fraction(3, 4))):
         low, high = sine(share)
         assert low**2 <= square <= high**2
+    low, high = sine(Fraction(1, 2))
+    assert low <= 1 <= high
     assert sine(Fraction(0)) == (Fraction(0), Fraction(0))
 
 

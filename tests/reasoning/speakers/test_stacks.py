@@ -1,8 +1,10 @@
 """Rings, brackets and plates in order."""
 
+from bezelbook.knowledge_base import knowledge_base
 from bezelbook.reasoning.speakers.gasket import gasket_named
 from bezelbook.reasoning.speakers.stacks import BARE, hole_span, stack_of
 from bezelbook.values.span import BLANK, UNKNOWN, Span
+from tests.reasoning.making import record
 from tests.reasoning.speakers.doors import book, foam, mount
 
 MM = 1_000_000
@@ -54,3 +56,19 @@ def test_the_holes_of_mounts() -> None:
     assert hole_span(OF, "wide-ring", "short", None) == Span(144 * MM, 146 * MM)
     assert hole_span(OF, "ring", "long", None) == BLANK
     assert hole_span(OF, "printed", "long", None) == UNKNOWN
+
+
+def test_a_mount_whose_tabs_were_measured_one_way_has_tabs() -> None:
+    of = book(mount("out", mount_kind="bracket", tabs_out="143 mm caliper"))
+    assert stack_of(of, ("out",)).has_tabs
+
+
+def test_what_is_strange_stays_so_under_what_the_book_knows() -> None:
+    found = stack_of(OF, ("ring", "Some Ring", "wide-ring"))
+    assert found.strange == ("Some Ring",)
+    assert found.words == 'ring and "some ring" and wide ring'
+
+
+def test_the_hole_of_a_mount_has_the_error_of_the_house_s_caliper() -> None:
+    of = knowledge_base((record("shop", "shop", {"name": "Shop", "format": 1}), mount("ring", inner="135 mm caliper")))
+    assert hole_span(of, "ring", "long", None) == Span(134_800_000, 135_200_000)

@@ -8,6 +8,7 @@ from bezelbook.reasoning.speakers.unknowns import unknowns
 from bezelbook.reasoning.unknowns import Missing
 from tests.reasoning.speakers.doors import (
     BUILDS,
+    DOOR,
     OTHER,
     SHELF,
     ask,
@@ -172,3 +173,40 @@ def test_a_reading_at_a_place_that_the_vehicle_does_not_list_cannot_be_compared_
         "depth gauge or putty from the face that the speaker sits on, 5 min",
         "whether that number can be used",
     )
+
+
+def test_behind_what_takes_the_place_of_the_hole_no_way_of_it_is_asked_for() -> None:
+    bracket = mount("b", mount_kind="bracket", thickness="1 mm caliper")
+    oval = speaker("oval", basket_short="90 mm caliper")
+    for found in (unknown(bracket, mounts=["b"]), unknown(bracket, oval, what="oval", mounts=["b"])):
+        assert not [what for what in found if "hole" in what]
+    assert "the hole was never measured" in unknown(oval, what="oval")
+
+
+def test_a_trial_on_the_other_side_assumes_nothing_of_this_one() -> None:
+    found = unknown(roomy(other_side="assumed the same"), tried(), where=OTHER)
+    assert [what for what in found if "assumed" in what] == ["this side was only assumed to be the same, in roomy"]
+
+
+def test_only_a_build_that_bears_on_the_place_is_unknown() -> None:
+    values: dict[str, Any] = {"values": {"early": {}, "late": {}}}
+    places = {"door": [DOOR], "shelf": [SHELF]}
+    of = car(splits={axis: {**values, "bears_on": {"places": where}} for axis, where in places.items()})
+    assert [what for what in unknown(of, roomy(splits={"door": "late"})) if what.startswith("the ")][:1] == [
+        "the door is not known"
+    ]
+    assert "the shelf is not known" not in unknown(of, roomy(splits={"door": "late"}))
+
+
+def test_all_that_is_only_printed_is_named() -> None:
+    boxed = speaker("boxed", mounting_depth="60 mm printed", front_height="10 mm printed")
+    assert "mounting depth, front height of boxed: printed only" in unknown(boxed, what="boxed")
+
+
+def test_where_the_book_has_no_foam_nobody_is_asked_about_a_gasket() -> None:
+    assert not [what for what in unknown(tried(gasket=None)) if "gasket" in what]
+    assert [what for what in unknown(foam(), tried(gasket=None)) if "gasket" in what]
+
+
+def test_one_reading_of_a_hole_that_is_not_round_wants_its_way() -> None:
+    assert "cut-out 140 ± 1 mm in roomy does not say which way of the oval hole it is" in unknown(roomy(shape="oval"))

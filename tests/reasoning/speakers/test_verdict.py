@@ -43,6 +43,12 @@ def test_a_reading_that_is_short_of_nothing_is_no_close_call() -> None:
     assert ask(book(front, speaker(front_height="20 mm caliper"))).verdict == "too close"
 
 
+def test_a_reading_that_is_just_enough_is_no_close_call() -> None:
+    just, not_quite = (measured("m", reading("rear depth to glass down", f"{mm} ± 1 mm")) for mm in ("61", "60.9"))
+    assert ask(book(just)).verdict == "nobody has tried"
+    assert ask(book(not_quite)).verdict == "too close"
+
+
 def test_ways_that_cannot_take_it_are_left_out_unless_none_can() -> None:
     thick = mount("thick", thickness="30 mm caliper")
     found = ask(book(thick, mount("thin", thickness="1 mm caliper"), roomy(glass="60 ± 1 mm")), mounts=None)

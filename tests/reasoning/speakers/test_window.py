@@ -101,6 +101,7 @@ def test_nothing_is_told_of_a_side_that_is_argued_over() -> None:
     of = book(*RINGS, roomy(glass="50 ± 1 mm"), tried())
     found = window(place(of), resolved(of))
     assert (found.argued, found.low, found.high, found.empty) == (True, None, None, False)
+    assert [ring.ring for ring in found.rings] == ["eighteen", "half-inch", "ten"]
 
 
 def test_an_unmeasured_side_leaves_nothing_over_that_anybody_knows() -> None:

@@ -1,10 +1,12 @@
 """A book whose vehicle, places and speakers are called as in no other book, so that nothing is matched by phrase."""
 
+from typing import Any
+
 from bezelbook.knowledge_base import KnowledgeBase
 from tests.rules.case_books import book_of
 
 SPEAKER = {"speaker_kind": "coaxial", "nominal": "130 mm", "mounting_depth": "48 mm caliper"}
-SHOP = {
+SHOP: dict[str, Any] = {
     "vehicles": {
         "grain-cart-4": {
             "name": "Grain cart",

@@ -5,6 +5,11 @@ from pathlib import Path
 import pytest
 
 from bezelbook.pipeline import Answer, Choice, Counter, knowledge_of
+from bezelbook.reasoning.needs import Need
+from bezelbook.reasoning.question import Question
+from bezelbook.reasoning.spoken.depths import depths_at
+from bezelbook.values.quantity import Quantity
+from tests.reasoning import making
 
 
 @pytest.fixture(scope="module")
@@ -29,3 +34,17 @@ def test_what_is_too_high_is_out_however_deep_it_is(counter: Counter) -> None:
     found, _ = counter.ask_words("hatch dash 190 x 120 mm")
     assert isinstance(found, Answer)
     assert found.verdict == "does not"
+
+
+@pytest.mark.parametrize(("first", "depth"), [("mm", "158 mm (6.22 in)"), ("in", "6.22 in (158 mm)")])
+def test_a_mount_that_its_width_and_height_rule_out_is_not_told(first: str, depth: str) -> None:
+    here = [{"vehicle": making.CAR, "place": making.HOLE}]
+    wide = {"width": "185 mm caliper", "height": "105 mm caliper"}
+    slim = {"width": "150 mm caliper", "height": "60 mm caliper"}
+    kits = making.mount("wide", presents=wide, made_for=here), making.mount("slim", presents=slim, made_for=here)
+    deep = making.measured("deep", making.reading("depth", "160 ± 2 mm"))
+    place = making.place(making.book(making.shop(units_first=first), making.roomy(), deep, *kits))
+    sizes: dict[Need, Quantity] = {"width": making.length("170 mm"), "height": making.length("90 mm")}
+    assert list(depths_at(place, Question(making.CAR, making.HOLE, sizes=sizes))) == [
+        f"with wide: up to {depth} deep goes in, as far as its plug and bend have room"
+    ]

@@ -7,7 +7,13 @@ from bezelbook.reasoning.spoken.found import Choice, Found
 from bezelbook.reasoning.vocabulary import Phrase
 from tests.reasoning.making import book, mount
 
-RINGS = {"ten": "10 mm caliper", "half": "12.7 mm caliper", "thick": "17.5 mm caliper", "thick-two": "17.5 mm caliper"}
+RINGS = {
+    "three": "3 mm caliper",
+    "ten": "10 mm caliper",
+    "half": "12.7 mm caliper",
+    "thick": "17.5 mm caliper",
+    "thick-two": "17.5 mm caliper",
+}
 BOOK = book(*(mount(name, name=name, mount_kind="spacer", thickness=size) for name, size in RINGS.items()))
 
 
@@ -29,6 +35,7 @@ def mounts(text: str) -> tuple[str, ...] | None:
         ("half inch riser", ("half",)),
         ("1/2 ring", ("half",)),
         ("12 ring", ("half",)),
+        ("3 ring", ("three",)),
         ("10 ring 12.7 ring", ("ten", "half")),
         ("without a ring", ()),
         ("3/7 ring", None),
@@ -71,3 +78,27 @@ def test_tabs_and_glass_are_read(text: str, tabs: str | None, glass: str) -> Non
     found = read(text)
     assert isinstance(found, Fitting)
     assert (found.tabs, found.glass) == (tabs, glass)
+
+
+def test_a_ring_that_was_found_is_told_with_its_own_name_and_thickness() -> None:
+    for text in ("10 mm ring", "10.4 ring"):
+        found = read(text)
+        assert isinstance(found, Fitting)
+        assert found.took == (f"a ring of {text.removesuffix(' ring')} read as ten, 10 mm caliper",)
+
+
+def test_a_ring_a_whole_millimetre_off_is_another_ring() -> None:
+    found = read("11 mm ring")
+    assert isinstance(found, Fitting)
+    assert (found.mounts, found.took) == (None, ("the book has no ring of 11 mm, so that it was left out",))
+
+
+def test_two_mounts_by_name_are_both_on_it_in_the_order_of_the_words() -> None:
+    hits: list[tuple[int, tuple[Phrase, ...]]] = [
+        (3, (Phrase(("half",), "mount", "half"),)),
+        (0, (Phrase(("ten",), "mount", "ten"),)),
+    ]
+    found = Found(("ten", "and", "a", "half"), [None, "and", "a", None], hits)
+    fitting, _ = fitting_said(BOOK, found, "| and a |")
+    assert isinstance(fitting, Fitting)
+    assert fitting.mounts == ("ten", "half")

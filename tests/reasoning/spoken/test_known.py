@@ -4,7 +4,8 @@ from pathlib import Path
 
 from bezelbook.pipeline import Choice, Counter, knowledge_of
 from bezelbook.reasoning.speakers.rooms import speaker_place_of
-from bezelbook.reasoning.spoken.known import NOTHING, known_at, short_answer
+from bezelbook.reasoning.spoken.known import NOTHING, known_at, place_name, short_answer
+from tests.reasoning.making import record
 from tests.reasoning.speakers.doors import CAR, DOOR, ask, book, mount, roomy, tried
 
 
@@ -65,3 +66,16 @@ def test_where_the_speaker_is_open_too_the_notes_of_each_side_are_told(books: Pa
     assert isinstance(found, Choice)
     assert "left front door: measured: cut-out 151 ± 0.5 mm by caliper" in found.known
     assert f"right front door: {NOTHING}" in found.known
+
+
+def test_a_place_without_a_name_is_called_by_its_id() -> None:
+    assert place_name(speaker_place_of(book(), CAR, DOOR)) == "door left"
+
+
+def test_who_saw_what_the_car_came_with_is_told_or_that_nobody_signed() -> None:
+    said = {"form": "seen", "vehicle": CAR, "place": DOOR, "factory_speaker": {"nominal": "6 1/2 in"}}
+    notes = record("notes", "a", said | {"author": "rk"}), record("notes", "b", said)
+    assert list(known_at(speaker_place_of(book(*notes), CAR, DOOR)))[:2] == [
+        "the car came with a 6 1/2 in (rk)",
+        "the car came with a 6 1/2 in (not signed)",
+    ]

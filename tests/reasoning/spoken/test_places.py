@@ -87,3 +87,23 @@ def test_places_are_offered_by_their_names_and_sides_with_what_is_known_there() 
     sides = (("door left", "door left"), ("door right", "door right"))
     at = ((CAR.id, "door-left"), (CAR.id, "door-right"))
     assert speaker_place(CAR, found("doors")) == Choice("Which side?", sides, at=at)
+
+
+UNIT, SIX = Phrase(("box",), "unit", "box"), Phrase(("six",), "speaker", "six")
+
+
+def test_a_head_unit_that_is_named_is_meant_unless_a_speaker_is_named_at_its_place() -> None:
+    assert not means_speaker(CAR, found("box door", UNIT))
+    assert means_speaker(CAR, found("box six door", UNIT, SIX))
+    assert not means_speaker(CAR, found("box six", UNIT, SIX))
+    assert not means_speaker(CAR, found("box six door slot", UNIT, SIX, SLOT))
+
+
+def test_a_place_that_takes_neither_makes_no_number_a_speaker_s() -> None:
+    car = vehicle(places={**PLACES, "bay": {"kind": "engine bay", "side": "centre"}})
+    assert not means_speaker(car, found("165 bay", Phrase(("bay",), "place", "bay")))
+
+
+def test_a_side_among_the_words_of_a_place_counts() -> None:
+    nooks = [Phrase(("left", "nook"), "place", id_) for id_ in ("door-left", "door-right")]
+    assert speaker_place(CAR, found("left nook", *nooks)) == "door-left"

@@ -1,7 +1,11 @@
 """What is left open of a speaker is asked, with the speakers that may be meant."""
 
+from typing import Any
+
 import pytest
 
+from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.spoken.found import Choice
 from bezelbook.reasoning.words import read_words
 from tests.reasoning.spoken.an_odd_shop import SHOP, an_odd_shop
@@ -54,3 +58,27 @@ def test_of_a_size_class_the_speakers_sold_as_that_are_offered() -> None:
         (("Blue thirteen", "blue thirteen"), ("Red thirteen", "red thirteen")),
         at=(("grain-cart-4", "foot-r"),),
     )
+
+
+def with_a_pod_and_builds() -> KnowledgeBase:
+    """The odd shop's cart with two builds and a place whose name holds a number and a kind of speaker."""
+    cart = SHOP["vehicles"]["grain-cart-4"]
+    pod = {"kind": "mirror triangle", "side": "left", "name": "tweeter 63 pod"}
+    splits: dict[str, Any] = {"build": {"values": {"early": {}, "late": {}}}}
+    more = {**cart, "splits": splits, "places": {**cart["places"], "pod": pod}}
+    gold = {"name": "Gold tip", "speaker_kind": "tweeter", "nominal": "1 in"}
+    speakers = {**SHOP["speakers"], "gold-tip": gold}
+    return book_of({"book": {**SHOP, "vehicles": {"grain-cart-4": more}, "speakers": speakers}})
+
+
+def test_the_name_of_a_place_is_neither_a_size_nor_a_sort_of_speaker() -> None:
+    found = read_words(with_a_pod_and_builds(), "cart tweeter 63 pod").read
+    assert isinstance(found, Choice)
+    assert found.ask == "Which speaker, or how deep is it?"
+    assert {name for name, _ in found.options} == {"Red thirteen", "Blue thirteen", "Gold tip"}
+
+
+def test_the_build_and_the_tabs_that_were_said_are_asked_for() -> None:
+    found = read_words(with_a_pod_and_builds(), "cart late right footwell red one tabs out").read
+    assert isinstance(found, SpeakerQuestion)
+    assert (found.splits, found.tabs, found.place) == ({"build": "late"}, "out", "foot-r")

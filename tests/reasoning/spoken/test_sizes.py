@@ -25,6 +25,10 @@ def read(text: str, *, beside: bool = False) -> SpeakerSizes:
         ("165 in deep", {"mounting_depth": 165}),
         ("143 deep 143", {"mounting_depth": 143}),
         ("14.3 cutout", {"cut_out": 143}),
+        ("8 deep", {"mounting_depth": 8}),
+        ("7.9 deep", {"mounting_depth": 79}),
+        ("20 deep", {"mounting_depth": 20}),
+        ("20 cm deep", {"mounting_depth": 200}),
         ("500 deep", {"mounting_depth": 500}),
         ("cutout 143 150", {"cut_out": 143, "mounting_depth": 150}),
     ],
@@ -45,6 +49,8 @@ def test_sizes_are_read_as_a_shop_means_them(text: str, mm: dict[str, float]) ->
         ("0 mm deep", "0 mm was not read as a size"),
         ("63.12345 deep", "63.12345 was not read as a size: no size has more than 4 decimals"),
         ("63 x 70 deep", "63 x 70 was not read as a size"),
+        ("143 deep 143", "143 read as mm"),
+        ("5 x 6 cutout", "5 x 6 read as in; cm would be 5 x 6 cm cutout"),
         ("152 x 222", "152 x 222 read as mm across, the hole it needs"),
         ("63 mm", "63 mm read as deep; the hole it needs would be cut-out 63 mm"),
     ],
@@ -72,6 +78,7 @@ def test_the_class_is_told_once_and_another_class_is_read_as_a_size() -> None:
 def test_beside_a_speaker_a_bare_number_says_nothing() -> None:
     assert read("6.5", beside=True) == SpeakerSizes()
     assert read("63", beside=True).took == ["63 was not read as a size"]
+    assert read("63 deep 70 6.5", beside=True).took == ["63 read as mm", "70 was not read as a size"]
     assert read("63 deep", beside=True).sizes.keys() == {"mounting_depth"}
 
 

@@ -87,7 +87,7 @@ def repeated(book: KnowledgeBase, standing: Iterable[Standing]) -> tuple[Repeate
 
 def _taken(book: KnowledgeBase, one: Standing) -> Iterator[tuple[Same, _Taken]]:
     note = one.note
-    if not isinstance(note, Measured) or one.stack is None or one.stack.strange or len(one.builds) != 1:
+    if not isinstance(note, Measured) or one.stack is None or len(one.builds) != 1:
         return
     for reading in note.readings:
         deep = reading.of in DEEP

@@ -9,8 +9,6 @@ QUARTER_TURN = 90_000  # millidegrees
 PI_LOW = Fraction(3_141_592_653_589_793, 10**15)
 PI_HIGH = Fraction(3_141_592_653_589_794, 10**15)
 TERMS = 9
-WHOLE = Between(Fraction(1), Fraction(1))
-NONE = Between(Fraction(0), Fraction(0))
 ANY = Between(Fraction(0), Fraction(1))
 
 
@@ -20,7 +18,7 @@ def cosine(angle: int) -> Between:
     if size > QUARTER_TURN:
         return ANY
     most, least = _radians(size)
-    return WHOLE if not size else Between(max(Fraction(0), _series(most, 0, TERMS + 1)), _series(least, 0, TERMS))
+    return Between(max(Fraction(0), _series(most, 0, TERMS + 1)), _series(least, 0, TERMS))
 
 
 def sine(angle: int) -> Between:
@@ -29,7 +27,7 @@ def sine(angle: int) -> Between:
     if size > QUARTER_TURN:
         return ANY
     most, least = _radians(size)
-    return NONE if not size else Between(_series(least, 1, TERMS + 1), min(Fraction(1), _series(most, 1, TERMS)))
+    return Between(_series(least, 1, TERMS + 1), min(Fraction(1), _series(most, 1, TERMS)))
 
 
 def _radians(size: int) -> tuple[Fraction, Fraction]:

@@ -27,7 +27,7 @@ def touching(outline: Outline, control: Near) -> Touching:
     An offset is to the middle of the back of the screen; where it leans, an edge may come nearer by its dip.
     """
     out = control.stands_out
-    enough = max(Fraction(0), out.high) + outline.dip
+    enough = out.high + outline.dip
     clear_from = enough if out.bounded else None
     if enough <= outline.nearest.low:
         return Touching("clears", clear_from)

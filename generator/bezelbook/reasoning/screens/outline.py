@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from bezelbook.kinds.head_unit.record import HeadUnit, Screen
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.screens.between import FAR, NOTHING, Between, exactly, read
+from bezelbook.reasoning.screens.between import FAR, NOTHING, NOWHERE_KNOWN, Between, exactly, read
 from bezelbook.reasoning.screens.lean import ANY, cosine, sine
 from bezelbook.values.quantity import Quantity
 
@@ -76,8 +76,8 @@ def outline_of(book: KnowledgeBase, unit: HeadUnit) -> Outline | None:
         Fraction(up.base) if up else FAR,
         flattest,
         steepest,
-        _offset(screen.offset_least, Between(-FAR, FAR), house),
-        _offset(screen.offset_most, Between(-FAR, FAR), house),
+        _offset(screen.offset_least, house),
+        _offset(screen.offset_most, house),
         _body(unit.body_width, house),
         _body(unit.body_height, house),
         tuple(what for what, fields in BLANKS.items() if any(getattr(screen, field) is None for field in fields)),
@@ -96,8 +96,8 @@ def _leans(screen: Screen) -> tuple[int | None, int | None]:
     return max(0, min(one, other), -max(one, other)), max(abs(one), abs(other))
 
 
-def _offset(size: Quantity | None, blank: Between, house: int) -> Between:
-    return read(size, house) if size is not None and _measured(size) else blank
+def _offset(size: Quantity | None, house: int) -> Between:
+    return read(size, house) if size is not None and _measured(size) else NOWHERE_KNOWN
 
 
 def _body(size: Quantity | None, house: int) -> Between:
@@ -105,4 +105,4 @@ def _body(size: Quantity | None, house: int) -> Between:
 
 
 def _above_nothing(size: Between) -> Between:
-    return Between(max(size.low, Fraction(0)), max(size.high, Fraction(0)))
+    return Between(max(size.low, Fraction(0)), size.high)

@@ -86,8 +86,7 @@ def _missing(lying: Lying) -> Iterator[Missing]:
         yield from (Missing(blank, "caliper, 3 min on the bench", covers) for blank in outline.blanks)
         if lying.hole.height.bounded and lying.seat.height.high - lying.seat.height.low > WIDE_PLAY:
             yield Missing("how high in the opening the body sits", "hold it in the kit and rule it, 2 min", covers)
-    if lying.usable.verdict != "usable":
-        yield from _sides(lying, covers)
+    yield from _sides(lying, covers)
 
 
 def _sizes(hole: Hole, seen: set[Edge], covers: str) -> Iterator[Missing]:

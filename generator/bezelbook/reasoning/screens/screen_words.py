@@ -95,7 +95,7 @@ def _touch(over: Over, lying: Lying, first: str) -> str:
 
 def _lean_words(lying: Lying) -> str:
     lean = lying.usable.lean
-    return "" if lean in (None, lying.outline.flattest) else f", leaning {Fraction(lean or 0, 1000)}°"
+    return "" if lean is None or lean == lying.outline.flattest else f", leaning {Fraction(lean, 1000)}°"
 
 
 def _windows(found: Usable, first: str) -> str:

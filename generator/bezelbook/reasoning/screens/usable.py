@@ -6,7 +6,6 @@ from fractions import Fraction
 from itertools import product
 from typing import Literal
 
-from bezelbook.reasoning.screens.between import FAR
 from bezelbook.reasoning.screens.controls import Near
 from bezelbook.reasoning.screens.cover import FINGER, Outlined, Over
 from bezelbook.reasoning.screens.heights import Window, left_free
@@ -119,7 +118,7 @@ def _turns(overs: Sequence[Over]) -> Iterator[Fraction]:
     for gap in (Fraction(0), FINGER):
         yield from (height - gap for height in rising)
         yield from (height + gap for height in falling)
-    yield from ((one + other) / 2 for one, other in product(rising, falling) if max(abs(one), abs(other)) < FAR / 2)
+    yield from ((one + other) / 2 for one, other in product(rising, falling))
 
 
 def _off(overs: Sequence[Over], height: Fraction) -> list[Fraction]:

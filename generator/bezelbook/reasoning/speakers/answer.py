@@ -5,7 +5,6 @@ from dataclasses import dataclass
 
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Quoted, plain_note
-from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.number import room_words
 from bezelbook.reasoning.offer import Offer
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
@@ -166,7 +165,7 @@ def _for_words(place: SpeakerPlace, question: SpeakerQuestion, resolved: Speaker
     if resolved.tabs and any(stack.has_tabs for stack in resolved.stacks):
         said.append(f"tabs {resolved.tabs}")
     said.append(resolved.gasket.name or "no gasket")
-    said.append("nothing cut" if resolved.cut == UNCUT else f"{resolved.cut} cut")
+    said.append(f"{resolved.cut} cut")
     if "glass" in place.frame.rears:
         said.append("glass up" if resolved.glass == "up" else "glass run all the way")
     place_name = (where.name if where else None) or question.place.replace("-", " ")

@@ -71,7 +71,8 @@ def meeting(ours: Pattern, theirs: Pattern) -> Meeting:
     if ours.least is None or ours.most is None or theirs.least is None or theirs.most is None:
         return Meeting("not looked", "the bolt circle is not looked")
     if theirs.most < ours.least - OFF or theirs.least > ours.most + OFF:
-        return _spacing_instead(ours, theirs) or Meeting("does not meet", "the bolt circles differ")
+        spacing = _spacing_instead((ours.least, ours.most), (theirs.least, theirs.most), theirs.count)
+        return spacing or Meeting("does not meet", "the bolt circles differ")
     if ours.count is None or theirs.count is None:
         return Meeting("not looked", "the number of holes is not looked")
     lands = landing(ours.count, theirs.count)
@@ -92,13 +93,12 @@ def turned_by(ours: str | None, theirs: str | None, count: int) -> int | None:
     return round(min(away, step - away) / 2)
 
 
-def _spacing_instead(ours: Pattern, theirs: Pattern) -> Meeting | None:
+def _spacing_instead(ours: tuple[int, int], theirs: tuple[int, int], count: int | None) -> Meeting | None:
     """What was called a circle may be the way from hole to hole, which is the usual mistake."""
-    if not theirs.least or not theirs.most or not ours.least or not ours.most or (theirs.count or 0) < 3:
+    if count is None or count < 3:
         return None
-    count = theirs.count or 0
-    low, high = circle_of(theirs.least, count)[0], circle_of(theirs.most, count)[1]
-    if high < ours.least - OFF or low > ours.most + OFF:
+    low, high = circle_of(theirs[0], count)[0], circle_of(theirs[1], count)[1]
+    if high < ours[0] - OFF or low > ours[1] + OFF:
         return None
     return Meeting("not looked", "what is called a bolt circle reads like the way from hole to hole")
 

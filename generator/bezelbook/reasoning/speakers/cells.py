@@ -157,9 +157,9 @@ def demands(frame: SpeakerFrame, needs: SpeakerNeeds, setting: SpeakerSetting) -
     if needs.oval and SHORT_WAY in needs.asked:
         found += [SpeakerDemand(SHORT_WAY, cell, 0, "short way") for cell in hole_cells(setting, "short way")]
     if "mounting depth" in needs.asked:
-        rears = [rear for rear in frame.rears if rear == "fixed" or setting.glass == "run"]
         # With the glass up something is behind it all the same, whether anybody spoke of it or not.
-        found += [SpeakerDemand("mounting depth", *met(setting, rear), rear) for rear in rears or USUAL_REAR]
+        rears = frame.rears if setting.glass == "run" else USUAL_REAR
+        found += [SpeakerDemand("mounting depth", *met(setting, rear), rear) for rear in rears]
     if "front height" in needs.asked:
         found.append(SpeakerDemand("front height", *met(setting, "front"), "front"))
     return tuple(found)
@@ -189,7 +189,7 @@ def structure(
     stacks: Iterable[SpeakerStack],
     varying: Iterable[SpeakerNeeds],
     *,
-    holes_unread: bool = False,
+    holes_unread: bool,
 ) -> list[Constraint]:
     """What always holds between these numbers: ways and states in order, offsets, holes and sizes within their ±."""
     offsets = {stack.key: stack.offset for stack in stacks}

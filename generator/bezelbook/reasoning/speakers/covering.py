@@ -26,7 +26,7 @@ def uncovered(rooms: SpeakerRooms, needs: SpeakerNeeds, setting: SpeakerSetting)
     """How far the flange reaches at most, and how wide the hole is at least, in nanometres, where that is too wide."""
     if needs.flange is None or any(_same(one, found, needs, setting) for one, found in rooms.tried.items()):
         return None
-    top = [hole_cells(setting, way)[:1] if not setting.stack.holes else _last(setting, way) for way in WAYS]
+    top = [_last(setting, way) if setting.stack.holes else hole_cells(setting, way) for way in WAYS]
     met = [SpeakerDemand("basket", cell, 0, way) for way, cells in zip(WAYS, top, strict=True) for cell in cells]
     spans = zip(met, rooms.spans(setting, met), strict=True)
     wide = [(needs.flange[WAYS.index(demand.size)], room.least) for demand, room in spans]

@@ -15,7 +15,6 @@ from bezelbook.reasoning.speakers.screws import lengths, under_the_head
 from bezelbook.reasoning.speakers.stacks import SpeakerStack
 from bezelbook.values.quantity import Quantity
 from bezelbook.values.shown import show_length, show_mm
-from bezelbook.values.span import BLANK
 
 
 def fastening(place: SpeakerPlace, question: SpeakerAsked, speaker: Speaker) -> Iterator[str]:
@@ -120,7 +119,7 @@ def _screws(place: SpeakerPlace, stack: SpeakerStack, speaker: Speaker) -> Itera
         for one in place.evidence.standing
         if isinstance(one.note, Measured) and one.note.bolt_holes and one.note.bolt_holes.kind
     }
-    flange = house_span(place.frame.book, speaker.flange_thickness) if speaker.flange_thickness else BLANK
+    flange = house_span(place.frame.book, speaker.flange_thickness)
     layers = under_the_head(flange, stack.offset)
     if len(kinds) != 1 or not layers.known:
         return

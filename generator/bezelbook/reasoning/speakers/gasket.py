@@ -49,6 +49,4 @@ def squeezed(foam: Foam) -> Span:
     if foam.squeeze is None:
         return Span(0, foam.free_thickness.base + 1, reached=True)
     held = foam.free_thickness.base * (1 - Fraction(foam.squeeze.base, WHOLE))
-    if held.denominator == 1:
-        return Span(int(held), int(held))
     return Span(held.__floor__(), held.__ceil__())

@@ -130,7 +130,7 @@ def at_its_word(needs: SpeakerNeeds) -> SpeakerNeeds:
     )
 
 
-def house_span(book: KnowledgeBase, size: Quantity) -> Span:
+def house_span(book: KnowledgeBase, size: Quantity | None) -> Span:
     """Everything a size of a part on the bench may be, in nanometres; what is only printed may be anything."""
     return House(book.shop.tools.bench_caliper.base, None).span(size)
 

@@ -48,11 +48,10 @@ def is_clear(frame: SpeakerFrame, needs: SpeakerNeeds, demand: SpeakerDemand, ro
 def left_over(needs: SpeakerNeeds, demand: SpeakerDemand, room: RoomSpan) -> int:
     """What is left over in nanometres between the middles of the room and of the need; negative when it is short.
 
-    Where only one end of either is known, that end counts.
+    Where only one end of the room is known, that end counts; a need that nobody knows asks for nothing.
     """
     middle = room.least if room.most is None else (room.least + room.most) // 2
-    asks = needs.middles.get(demand.need, needs.spans[demand.need].high or needs.spans[demand.need].low or 0)
-    return middle - asks
+    return middle - needs.middles.get(demand.need, 0)
 
 
 def clearance(frame: SpeakerFrame, needs: SpeakerNeeds, demand: SpeakerDemand) -> int:

@@ -51,7 +51,7 @@ def known_at(place: SpeakerPlace) -> Iterator[str]:
     """What went in and what did not, what the car came with, what was measured, and what to look at."""
     told = [*_noted(place)]
     yield from told or [NOTHING]
-    question = asked(place, SpeakerQuestion(place.frame.vehicle.id, place.frame.place, mounts=(), sizes=ANY_SIZES))
+    question = asked(place, SpeakerQuestion(place.frame.vehicle.id, place.frame.place, mounts=()))
     for one in gaps(place, question.narrowed(needs=needs_of_sizes(ANY_SIZES))):
         yield f"not known: {one.what} (look: {one.look})"
 

@@ -77,5 +77,5 @@ def _which_speaker(
     )
 
 
-def _options(ask: str, speakers: Iterable[Speaker], at: tuple[str, str] | None = None) -> Choice:
-    return Choice(ask, tuple((one.name, spoken(one.id)) for one in speakers), at=() if at is None else (at,))
+def _options(ask: str, speakers: Iterable[Speaker], at: tuple[str, str]) -> Choice:
+    return Choice(ask, tuple((one.name, spoken(one.id)) for one in speakers), at=(at,))
