@@ -74,3 +74,33 @@ def test_what_depends_on_notes_about_the_very_part_is_never_taken_for_the_same()
         return one.known(pair, question)
 
     assert known() != known()
+
+
+def test_what_is_left_to_read_is_part_of_what_promises_depend_on() -> None:
+    """Of 176 to 178 mm by one reading nobody reads the width again; of the same by a coarse one and a no he would."""
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    early: dict[str, Any] = {"splits": {"build": "early"}}
+    closely = making.measured("close", making.reading("width", "177 ± 1 mm"), **early)
+    coarsely = making.measured("coarse", making.reading("width", "180 ± 4 mm"), **early)
+    other = making.unit("other", body_width="177 ± 1 mm caliper")
+    no = making.tried("no", what="other", verdict="does not", reason="width", **early)
+
+    def known(*records: Record) -> tuple[Any, set[str]]:
+        one, pair, question = imagined(car, making.unit(**KNOWN), other, *records)
+        assert (pair.unit, dict(pair.build)) == ("box", {"build": "early"})
+        return one.known(pair, question), {todo.what for todo, _, _ in one.promises(pair, question)}
+
+    (read, looks), (left, more) = known(closely), known(coarsely, no)
+    assert "width and height of the opening" in more - looks
+    assert read[1:] == left[1:]
+    assert read != left
+
+
+def test_only_the_mounts_with_which_a_question_is_open_are_measured_for_it() -> None:
+    here = [{"vehicle": making.CAR, "place": making.HOLE}]
+    kits = (making.mount(name, made_for=here, presents={"width": "179 ± 2 mm"}) for name in "ab")
+    one, pair, question = imagined(making.unit(**KNOWN), making.roomy(), DEEP, *kits)
+    assert [stack.key for stack in question.stacks] == [("a",), ("b",)]
+    for stack in question.stacks:
+        found = one.promises(pair, question.narrowed(stacks=(stack,)))
+        assert [(todo.about,) for todo, _, _ in found] == [stack.key]

@@ -83,7 +83,7 @@ def unread(place: Place, build: Build) -> tuple[Unread, ...]:
         if not any(one[index] for one in known):
             low, high = (limit * MM for limit in limits_mm(demand.need))
             tops = [one[index].most for one in spans]
-            most = max((top for top in tops if top is not None), default=high) if None not in tops else high
+            most = high if None in tops else max(top for top in tops if top is not None)
             least = max(low, min(one[index].least for one in spans))
             if least < most:
                 found.append(Unread(demand.need, demand.ninth, least, most, likely[demand.need]))
