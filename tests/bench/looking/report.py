@@ -30,7 +30,7 @@ def looked(seed: str, shops: int = SHOPS) -> Iterator[str]:
     yield f"looking                 {shops} shops, minutes until half is settled: {said}"
     yield f"                        {tried - shops} more in which nothing is open"
     verdict = "that holds" if holds else "that does not hold"
-    yield f"ours of random's        {of_random:.2f}, at most {OF_RANDOM:.2f}: that is left at {STOPPED} times ours, so it is less"
+    yield f"ours of random's        {of_random:.2f}, at most {OF_RANDOM:.2f}: random counts up to {STOPPED} times ours"
     yield f"of random, read first's {of_read_first:.2f}, at most {OF_RANDOM:.2f}: nothing offered up until all is read"
     yield f"of most asked first's   {of_most_asked:.2f}, at most {OF_MOST_ASKED:.2f}: {verdict}"
 

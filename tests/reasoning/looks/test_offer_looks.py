@@ -102,6 +102,15 @@ def test_a_unit_that_is_open_with_several_mounts_takes_all_of_them() -> None:
     assert [todo.mounts for todo in promise.others] == [("b",)]
 
 
+def test_a_mount_that_only_a_yes_would_settle_counts_among_those_that_it_takes_as_well() -> None:
+    """By a yes with the flush one it goes in with the proud one too, by a no nobody knows; of the blank one never."""
+    kits = [making.mount("flush", made_for=USES), making.mount("proud", made_for=USES, proud="+1 mm caliper")]
+    blank = making.record("mounts", "blank", {"name": "blank", "mount_kind": "kit", "made_for": USES})
+    promise = promised(*kits, blank, box(), *FRAME)["box", ("flush",)]["box"]
+    assert (promise.alone, promise.share) == (Fraction(0), WHOLE)
+    assert {todo.mounts for todo in promise.others} == {("proud",), ("blank",)}
+
+
 def test_only_the_mounts_with_which_it_is_open_are_offered() -> None:
     flush, deep = making.mount("flush", made_for=USES), making.mount("deep", made_for=USES, proud="+20 mm caliper")
     assert set(promised(flush, deep, box(), *FRAME)) == {("box", ("flush",))}
