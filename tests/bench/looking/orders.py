@@ -13,7 +13,7 @@ from tests.bench.looking.shop import Shop
 
 Order = Callable[[Shop, Random], Do]
 # Looking at anything at all is given up once it has taken so many times the minutes of what the tool puts first.
-STOPPED = 4
+STOPPED = 3
 
 
 def ours(one: Shop, dice: Random) -> Do:

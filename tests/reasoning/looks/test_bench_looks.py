@@ -38,12 +38,12 @@ def needs_of(**content: Any) -> Needs:
 
 
 def words(**content: Any) -> list[str]:
-    return [way.todo.what for way in unit_ways(making.book(box()).head_units["box"], needs_of(**content))]
+    return [way.todo.what for way in unit_ways(making.book(box()).head_units["box"], needs_of(**content), {})]
 
 
 def read(needs: Needs, number: int) -> Needs:
     """All that the bench would say in the outcome of a number."""
-    for way in unit_ways(making.book(box()).head_units["box"], needs):
+    for way in unit_ways(making.book(box()).head_units["box"], needs, {}):
         assert way.needs is not None
         needs = way.needs(needs, number)
     return needs
@@ -170,7 +170,7 @@ def test_measuring_the_kit_settles_what_hangs_on_its_hole() -> None:
 
 
 def test_what_is_done_on_the_bench_is_at_no_car_and_names_its_unit() -> None:
-    ways = unit_ways(making.book(box()).head_units["box"], needs_of(body_depth=None, plug_and_bend=None))
+    ways = unit_ways(making.book(box()).head_units["box"], needs_of(body_depth=None, plug_and_bend=None), {})
     assert [way.todo for way in ways] == [
         Todo(None, None, (), "depth of box", "caliper", 2, CHASSIS, "box"),
         Todo(None, None, (), "plug and bend of box", "plug it in and rule it", 3, PLUG, "box"),

@@ -6,7 +6,7 @@ from bezelbook.reasoning.looks.look import CHASSIS, Look, Todo
 from bezelbook.reasoning.looks.opening_looks import argument_ways, asking_ways, reading_ways
 from bezelbook.reasoning.looks.pair import open_pairs
 from bezelbook.reasoning.looks.ranking import looks as every_look
-from bezelbook.reasoning.looks.readings import TRIED
+from bezelbook.reasoning.looks.readings import TRIED, unread
 from bezelbook.values.span import Span
 from bezelbook.values.words import NINTHS
 from tests.reasoning import making
@@ -81,11 +81,12 @@ def test_a_look_settles_its_own_build_only() -> None:
 def test_an_opening_that_was_read_is_not_read_again() -> None:
     depth = making.measured("wire", making.reading("depth", "205 ± 1 mm"))
     place = making.place(making.book(making.roomy(), depth))
-    assert reading_ways(place, ()) == ()
+    assert reading_ways(place, (), unread(place, ())) == ()
 
 
 def test_a_look_tells_what_it_reads_in_each_outcome() -> None:
-    front, depth = reading_ways(making.place(making.book()), ())
+    place = making.place(making.book())
+    front, depth = reading_ways(place, (), unread(place, ()))
     assert front.tells is not None
     assert depth.tells is not None
     assert set(front.tells(0)) == {"width", "height"}
@@ -148,7 +149,7 @@ def test_a_look_settles_what_the_book_answers_once_it_is_written_down() -> None:
         making.measured("left", making.reading("depth", "190 ± 2 mm", "left", "lower-left")),
     ]
     place = making.place(making.book(*units, *notes))
-    [way] = reading_ways(place, ())
+    [way] = reading_ways(place, (), unread(place, ()))
     assert way.tells is not None
     settled: dict[str, int] = {}
     possible = 0
