@@ -90,5 +90,5 @@ def compared(seed: str) -> Mapping[str, int]:
         return {}
     first = minutes_to_half(one, ours)
     others = {name: order for name, order in ORDERS.items() if order is not ours}
-    most = {at_random: STOPPED * first}
+    most: Mapping[Order, int] = {at_random: STOPPED * first}
     return {"ours": first} | {name: minutes_to_half(one, order, most.get(order)) for name, order in others.items()}
