@@ -1,9 +1,11 @@
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
 import pytest
 
 from bezelbook.reasoning.looks.look import CHASSIS, Look, Todo
+from bezelbook.reasoning.looks.pair import Pair
 from bezelbook.reasoning.looks.ranking import best_first, looks, openings
 from tests.reasoning import making
 
@@ -54,6 +56,13 @@ def look(
 ) -> Look:
     todo = Todo(vehicle, place, (), what, "caliper", minutes, CHASSIS, about)
     return Look(todo, {}, (), Fraction(worth))
+
+
+def test_of_looks_that_pay_the_same_together_the_one_that_may_settle_something_by_itself_comes_first() -> None:
+    pair = Pair(making.CAR, making.HOLE, (), "box")
+    alone = replace(look("9", "9", "z", minutes=3), settles={pair: Fraction(1, 7)})
+    ranked = [look("9", "9", "z", worth=2), alone, look("1", "1", "a")]
+    assert sorted(ranked[1:] + ranked[:1], key=best_first) == ranked
 
 
 def test_of_looks_that_are_worth_the_same_the_quickest_comes_first_then_the_bench_then_by_car_place_and_words() -> None:
