@@ -139,3 +139,22 @@ def test_where_one_account_leaves_it_endless_no_other_says_how_much_may_be_read(
 def test_likely_lengths_are_whole_nanometres() -> None:
     base = making.book(making.unit(body_width="178 ± 1 mm caliper"))
     assert {type(length) for length in likely_lengths(base, "width")} == {int}
+
+
+def test_what_was_read_closely_in_another_build_is_half_of_what_is_likely_in_this_one_while_it_is_possible() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    readings = making.reading("depth", "142 ± 1 mm"), making.reading("width", "190 ± 3 mm")
+    early = making.measured("early", *readings, splits={"build": "early"})
+
+    def late(*records: Record) -> dict[str, tuple[int, ...]]:
+        place = making.place(making.book(car, *records))
+        return {one.ninth or one.size: one.likely for one in unread(place, (("build", "late"),))}
+
+    usual = [length * MM for length in range(120, 240)]
+    assert late()["left"] == tuple(usual)
+    assert late(early)["left"] == tuple(sorted(usual + len(usual) * [142 * MM]))
+    assert {type(length) for length in late(early)["left"]} == {int}
+    assert late(early)["width"] == ()
+    deep = making.unit(body_width=None, body_height=None, body_depth="150 ± 1 mm caliper")
+    fitted = making.tried(what="box", splits={"build": "late"}, plugs="off")
+    assert late(early, deep, fitted)["left"] == tuple(usual)
