@@ -6,10 +6,21 @@ import pytest
 
 from bezelbook.reasoning.looks.ranking import openings
 from tests.bench.looking.draw import shop
-from tests.bench.looking.orders import ORDERS, as_do, minutes_to_half
+from tests.bench.looking.orders import (
+    ORDERS,
+    STOPPED,
+    as_do,
+    at_random,
+    at_random_read_first,
+    compared,
+    minutes_to_half,
+    most_asked_first,
+    ours,
+)
 from tests.bench.looking.shop import Shop
 
 SEEDS = ("t-0", "t-10", "c-2")
+QUICK = "481516-looks-2"
 
 
 @pytest.fixture(scope="module")
@@ -18,11 +29,27 @@ def shops() -> list[Shop]:
 
 
 def test_looking_as_the_tool_says_beats_looking_at_random(shops: list[Shop]) -> None:
-    minutes = {name: [minutes_to_half(one, order) for one in shops] for name, order in ORDERS.items()}
-    assert len(shops) == len(SEEDS)
-    assert 2 * sum(minutes["ours"]) <= sum(minutes["random"])
-    assert sum(minutes["ours"]) <= sum(minutes["most asked first"])
-    assert sum(minutes["ours"]) <= sum(minutes["random, read first"])
+    """Anything at all is left once it has taken twice as long, which is all that is asked here."""
+    first = [minutes_to_half(one, ours) for one in shops]
+    at_all = [minutes_to_half(one, at_random, 2 * most) for one, most in zip(shops, first, strict=True)]
+    assert 2 * sum(first) <= sum(at_all)
+    for order in (most_asked_first, at_random_read_first):
+        assert sum(first) <= sum(minutes_to_half(one, order) for one in shops)
+
+
+def test_whoever_stops_early_has_spent_no_more_than_whoever_does_not(shops: list[Shop]) -> None:
+    def stopped(most: int | None) -> int:
+        return minutes_to_half(shops[2], most_asked_first, most)
+
+    whole = stopped(None)
+    assert [stopped(most) for most in (0, 3, whole, whole + 1)] == [0, 3, whole, whole]
+
+
+def test_a_shop_is_looked_at_in_every_order() -> None:
+    found = compared(QUICK)
+    assert found.keys() == ORDERS.keys()
+    assert found["random"] <= STOPPED * found["ours"]
+    assert all(minutes > 0 for minutes in found.values())
 
 
 def test_what_is_kept_from_look_to_look_is_what_would_be_worked_out_anew(shops: list[Shop]) -> None:
@@ -53,15 +80,18 @@ def test_whoever_looks_at_everything_has_nothing_left_to_look_at(shops: list[Sho
 
 
 def test_what_is_offered_up_is_settled_by_what_the_metal_says(shops: list[Shop]) -> None:
-    verdicts = set()
-    for pair in list(shops[1].open):
-        one = shops[1].again()
-        offers = one.offers(pair)
-        one.do(*offers)
-        assert pair not in one.open
-        assert one.minutes == 5 * len(offers)
-        verdicts |= {one.metal.offered(do, knows_exit=False)["verdict"] for do in offers}
+    one, verdicts, settled = shops[1].again(), set(), 0
+    for pair in Random("any order").sample(list(one.open), len(one.open)):
+        if pair in one.open:
+            offers, minutes = one.offers(pair), one.minutes
+            one.do(*offers)
+            assert pair not in one.open
+            assert one.minutes == minutes + 5 * len(offers)
+            verdicts |= {one.metal.offered(do, knows_exit=False)["verdict"] for do in offers}
+            settled += 1
+    assert settled > 10
     assert verdicts == {"goes in", "does not"}
+    assert one.left == 0
 
 
 def test_the_tool_names_what_is_offered_up_as_it_can_be_done(shops: list[Shop]) -> None:

@@ -38,7 +38,8 @@ class Shop:
 
     What it knows of a place is worked out anew when something was read there, or of a unit or a kit that was tried
     there; of any other unit that was measured, the questions are put anew. That is all that a look bears on. What was
-    settled may be open again, as when a closer size in a record makes way for a coarser one.
+    settled may be open again, as when a closer size in a record makes way for a coarser one. What others of its class
+    have a unit likely measure, of which nothing is known, is as it was when the place was last worked out.
     """
 
     def __init__(self, world: World, base: KnowledgeBase, seed: str) -> None:
@@ -84,7 +85,7 @@ class Shop:
                 sizes = {one.size for one in self.unread(where, build)}
                 found += [Do(where, build, "", way) for way in (FRONT, DEEP) if sizes & set(way)]
         for unit in self.book.head_units.values():
-            tools = [way.todo.tool for way in unit_ways(unit, needs_of_unit(self.book, unit))]
+            tools = [way.todo.tool for way in unit_ways(unit, needs_of_unit(self.book, unit), {})]
             found += [Do(None, (), unit.id, SIZES if tool == CALIPER else PLUGGED) for tool in tools]
         mounts = [mount for mount in self.book.mounts if mount_ways(self.book, [stack_of(self.book, (mount,))])]
         found += [Do(None, (), mount, MOUNT) for mount in mounts]
@@ -123,6 +124,7 @@ class Shop:
                 (pair.vehicle, pair.place) in changed and self._bears_on(pair, looks, set(parts))
             ):
                 self._ask_again(pair)
+        self._same -= {pair for pair in self._same if (pair.vehicle, pair.place) in read}
         self._mountings |= {where: _mountings(self.imagined[where].place) for where in changed}
 
     def _seen(self, looks: Sequence[Do]) -> Iterator[dict[str, Any]]:

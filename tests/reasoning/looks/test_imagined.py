@@ -74,3 +74,78 @@ def test_what_depends_on_notes_about_the_very_part_is_never_taken_for_the_same()
         return one.known(pair, question)
 
     assert known() != known()
+
+
+def test_what_is_left_to_read_is_part_of_what_promises_depend_on() -> None:
+    """Of 176 to 178 mm by one reading nobody reads the width again; of the same by a coarse one and a no he would."""
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    early: dict[str, Any] = {"splits": {"build": "early"}}
+    closely = making.measured("close", making.reading("width", "177 ± 1 mm"), **early)
+    coarsely = making.measured("coarse", making.reading("width", "180 ± 4 mm"), **early)
+    other = making.unit("other", body_width="177 ± 1 mm caliper")
+    no = making.tried("no", what="other", verdict="does not", reason="width", **early)
+
+    def known(*records: Record) -> tuple[Any, set[str]]:
+        one, pair, question = imagined(car, making.unit(**KNOWN), other, *records)
+        assert (pair.unit, dict(pair.build)) == ("box", {"build": "early"})
+        return one.known(pair, question), {todo.what for todo, _, _ in one.promises(pair, question)}
+
+    (read, looks), (left, more) = known(closely), known(coarsely, no)
+    assert "width and height of the opening" in more - looks
+    assert read[2:] == left[2:]
+    assert read != left
+
+
+def test_what_was_read_in_another_build_is_as_likely_as_not_what_is_read_in_this_one() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    wide = [making.reading("width", "190 ± 1 mm"), making.reading("height", "120 ± 1 mm")]
+
+    def late(*readings: Any) -> tuple[object, dict[str, Promise]]:
+        notes = [making.measured("late", *wide, splits={"build": "late"})]
+        notes += [making.measured("early", *readings, splits={"build": "early"})] if readings else []
+        place = making.place(making.book(car, making.unit(**KNOWN), *notes))
+        one = Imagined(place)
+        [(pair, question)] = ((of, left) for of, left in open_pairs(place).items() if dict(of.build)["build"] == "late")
+        return one.known(pair, question), {todo.what: promise for todo, _, promise in one.promises(pair, question)}
+
+    (before, looks), (after, more) = late(), late(making.reading("depth", "142 ± 1 mm"))
+    assert before != after
+    # At 142 mm behind it, with 110 ± 0.2 of body and 32 ± 1 of plug, nobody can say; half of the outcomes are that.
+    depth = "depth from the sub-dash face: all nine ninths"
+    assert looks[depth].alone == 1
+    assert more[depth].alone == Fraction(4, 7)
+
+
+def test_a_unit_of_which_nothing_is_known_is_likely_as_large_as_the_others_of_its_class() -> None:
+    shallow = making.measured("wire", making.reading("depth", "150 ± 1 mm"))
+    blank = making.unit(**{**KNOWN, "body_depth": None})
+
+    known = []
+
+    def share(*depths: int, **content: Any) -> Fraction:
+        others = [
+            making.unit(f"u{depth}", **{**KNOWN, "body_depth": f"{depth} ± 0.2 mm caliper", **content})
+            for depth in depths
+        ]
+        place = making.place(making.book(blank, making.roomy(), shallow, *others))
+        one = Imagined(place)
+        [(pair, question)] = ((of, left) for of, left in open_pairs(place).items() if of.unit == "box")
+        [promise] = [promise for todo, _, promise in one.promises(pair, question) if todo.about == "box"]
+        known.append(one.known(pair, question))
+        return promise.alone
+
+    # With 32 ± 1 of plug, 34, 63 and 91 mm go in and 149, 177 and 206 do not; 120 is too near to say. Of three lengths
+    # that are as likely, 118 and 119 are too near, and 100, which goes in, is read in two outcomes of seven.
+    assert share() == share(100, 118, 119, size_class="single") == Fraction(6, 7)
+    assert share(100, 118, 119) == Fraction(2, 7)
+    assert known[0] == known[1] != known[2]
+
+
+def test_only_the_mounts_with_which_a_question_is_open_are_measured_for_it() -> None:
+    here = [{"vehicle": making.CAR, "place": making.HOLE}]
+    kits = (making.mount(name, made_for=here, presents={"width": "179 ± 2 mm"}) for name in "ab")
+    one, pair, question = imagined(making.unit(**KNOWN), making.roomy(), DEEP, *kits)
+    assert [stack.key for stack in question.stacks] == [("a",), ("b",)]
+    for stack in question.stacks:
+        found = one.promises(pair, question.narrowed(stacks=(stack,)))
+        assert [(todo.about,) for todo, _, _ in found] == [stack.key]

@@ -58,3 +58,11 @@ def test_a_wrong_answer_costs_the_middle_of_what_the_trade_says() -> None:
     # Trade 1.3, common practice, no source: too deep 0.5 to 2 bay-hours, plugs or loom in the way 0.5 to 1.
     assert Fraction("0.5") + 2 == CHASSIS * 2
     assert Fraction("0.5") + 1 == PLUG * 2
+
+
+def test_the_pair_that_pays_best_for_its_minutes_counts_first_though_another_weighs_more() -> None:
+    # 4 in 2 + 3 + 2 minutes, 3 in 2 minutes: the latter alone is 3/2 a minute, both together 7/7.
+    more = (BY_WIRE, ONE, Promise(NOTHING, Fraction(1), frozenset({ON_THE_BENCH, BY_TAPE})))
+    quick = (BY_WIRE, TWO, Promise(Fraction(1), Fraction(1)))
+    [look] = looks_of([more, quick], lambda pair: 4 if pair == ONE else 3)
+    assert look.worth == Fraction(3, 2) * Fraction(5, 4)

@@ -54,7 +54,8 @@ def test_a_reading_bounds_what_it_was_taken_of_and_nothing_else() -> None:
 
 def test_a_reading_that_the_notes_do_not_allow_is_none() -> None:
     wide = making.measured("tape", making.reading("width", "190 ± 1 mm"))
-    assert met(wide, read=Read({"width": around(180 * MM, MM)})) is None
+    narrow = Read({"width": around(180 * MM, MM)})
+    assert met(wide, read=narrow) is None
     assert room(met(wide, read=Read({"width": around(191 * MM, MM)})), "width") == (190, 191)
 
 
@@ -95,3 +96,13 @@ def test_what_is_known_of_a_room_is_the_same_as_long_as_its_lengths_are() -> Non
     assert known() == known()
     assert known() != known(making.roomy())
     assert known() == known(making.tried(sure="told"))
+
+
+def test_a_kit_that_holds_out_by_exactly_so_much_gives_that_to_what_was_read_and_to_what_went_in() -> None:
+    """In a shop that takes its caliper for exact: whatever the house likes to leave, what went in needs no more."""
+    shop = making.shop(tools={"bench_caliper": "0 mm"}, clearances={"width": "0 mm", "height": "0 mm", "depth": "3 mm"})
+    kit = making.mount(proud="+10 mm caliper")
+    bare = making.measured("wire", making.reading("depth", "150 ± 1 mm", "left"))
+    assert room(met(shop, kit, bare, mounts=("kit",)), "depth", "left") == (156, 161)
+    fitted = making.tried(mounts=["kit"], plugs="off")
+    assert room(met(shop, kit, fitted, mounts=("kit",)), "depth", "left")[0] == 109

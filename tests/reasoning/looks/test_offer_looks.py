@@ -1,4 +1,6 @@
+from collections.abc import Sequence
 from fractions import Fraction
+from itertools import product
 from typing import Any
 
 import pytest
@@ -100,6 +102,15 @@ def test_a_unit_that_is_open_with_several_mounts_takes_all_of_them() -> None:
     assert [todo.mounts for todo in promise.others] == [("b",)]
 
 
+def test_a_mount_that_only_a_yes_would_settle_counts_among_those_that_it_takes_as_well() -> None:
+    """By a yes with the flush one it goes in with the proud one too, by a no nobody knows; of the blank one never."""
+    kits = [making.mount("flush", made_for=USES), making.mount("proud", made_for=USES, proud="+1 mm caliper")]
+    blank = making.record("mounts", "blank", {"name": "blank", "mount_kind": "kit", "made_for": USES})
+    promise = promised(*kits, blank, box(), *FRAME)["box", ("flush",)]["box"]
+    assert (promise.alone, promise.share) == (Fraction(0), WHOLE)
+    assert {todo.mounts for todo in promise.others} == {("proud",), ("blank",)}
+
+
 def test_only_the_mounts_with_which_it_is_open_are_offered() -> None:
     flush, deep = making.mount("flush", made_for=USES), making.mount("deep", made_for=USES, proud="+20 mm caliper")
     assert set(promised(flush, deep, box(), *FRAME)) == {("box", ("flush",))}
@@ -136,3 +147,76 @@ def test_a_pair_is_offered_by_its_own_name() -> None:
     assert {pair for _, pair, _ in Imagined(place).offering(open_pairs(place), lambda _: False)} == {
         Pair(making.CAR, making.HOLE, (), "box")
     }
+
+
+def test_a_body_that_goes_in_with_a_plug_that_may_leave_anywhere_shows_nothing_of_a_plug() -> None:
+    short: dict[str, Any] = {"plug_and_bend": "30 ± 0.1 mm caliper"}
+    found = promised(box("short", 111.5, **short), box("anywhere", 112.5, **short, plug_exit=None), *FRAME, asked=True)
+    assert found == {
+        ("short", ()): {"short": Promise(WHOLE, WHOLE)},
+        ("anywhere", ()): {"anywhere": Promise(WHOLE, WHOLE)},
+    }
+
+
+def test_with_mounts_that_hold_out_alike_one_offer_is_as_good_as_the_other() -> None:
+    one, other = (making.mount(name, made_for=USES) for name in "ab")
+    found = promised(one, other, box(), *FRAME)
+    assert found == {("box", (name,)): {"box": Promise(WHOLE, WHOLE)} for name in "ab"}
+
+
+def test_a_mount_that_holds_out_nobody_knows_how_far_shows_nothing_of_one_that_is_flush() -> None:
+    flush = making.mount("flush", made_for=USES)
+    blank = making.record("mounts", "blank", {"name": "blank", "mount_kind": "kit", "made_for": USES})
+    found = promised(flush, blank, box(), *FRAME)
+    assert {(mounts, promise.alone) for (_, mounts), of in found.items() for promise in of.values()} == {
+        (("flush",), Fraction(0)),
+        (("blank",), Fraction(0)),
+    }
+
+
+# By how many tenths of a millimetre each kit holds out, at least and at most.
+KITS = {"flush": (0, 0), "proud": (8, 12), "near": (3, 7)}
+# How deep each unit is with its plug and bend, in tenths of a millimetre, each ± 3; the first differs by just 6 from
+# the second, so that all the room that one may ask for is enough for the other.
+DEEP = {"u1109": 1409, "u1115": 1415, "u1122": 1422, "u1128": 1428}
+ROOM = (1410, 1430)
+Fit = tuple[str, str]
+
+
+def asks(fit: Fit) -> tuple[int, int]:
+    """The least and the most that a unit with a kit asks of the bare room, in tenths of a millimetre."""
+    (out, at_most), deep = KITS[fit[1]], DEEP[fit[0]]
+    return deep - 3 - at_most, deep + 3 - out
+
+
+def shown(larger: Fit, smaller: Fit) -> bool:
+    """Whether room for the one is certainly room for the other."""
+    if larger[0] == smaller[0]:
+        return larger == smaller or KITS[larger[1]][1] <= KITS[smaller[1]][0]
+    if larger[1] == smaller[1]:  # however far this very kit holds out
+        return DEEP[larger[0]] - 3 >= DEEP[smaller[0]] + 3
+    return asks(larger)[0] >= asks(smaller)[1]
+
+
+def reckoned(fits: Sequence[Fit], offered: Fit) -> dict[str, Fraction]:
+    """By arithmetic alone: in which share of its outcomes, a yes and a no, an offer settles each unit."""
+    found = {}
+    for unit in DEEP:
+        theirs = [fit for fit in fits if fit[0] == unit]
+        yes, no = all(shown(offered, fit) for fit in theirs), all(shown(fit, offered) for fit in theirs)
+        found[unit] = Fraction(yes + no, 2) if theirs else Fraction(0)
+    return {unit: share for unit, share in found.items() if share}
+
+
+@pytest.mark.parametrize("kits", [("flush",), ("proud",), ("flush", "proud"), ("flush", "near"), ("proud", "near")])
+def test_what_an_offer_shows_of_other_units_and_other_kits_is_what_arithmetic_says(kits: tuple[str, ...]) -> None:
+    shape: dict[str, Any] = {"plug_and_bend": "30 ± 0.1 mm caliper"}
+    units = [box(name, (deep - 300) / 10, **shape) for name, deep in DEEP.items()]
+    proud = {"flush": "flush", "proud": "+1 mm caliper", "near": "+0.5 mm caliper"}
+    mounts = [making.mount(kit, made_for=USES, proud=proud[kit]) for kit in kits]
+    found = promised(*mounts, *units, *FRAME, asked=True)
+    fits = [fit for fit in product(DEEP, kits) if asks(fit)[1] > ROOM[0] and asks(fit)[0] < ROOM[1]]
+    assert found.keys() == {(unit, (kit,)) for unit, kit in fits}
+    for unit, kit in fits:
+        alone = {other: promise.alone for other, promise in found[unit, (kit,)].items() if promise.alone}
+        assert alone == reckoned(fits, (unit, kit))

@@ -2,11 +2,11 @@ from fractions import Fraction
 from typing import Any
 
 from bezelbook.kinds.record import Record
-from bezelbook.reasoning.looks.look import Look
+from bezelbook.reasoning.looks.look import CHASSIS, Look, Todo
 from bezelbook.reasoning.looks.opening_looks import argument_ways, asking_ways, reading_ways
 from bezelbook.reasoning.looks.pair import open_pairs
 from bezelbook.reasoning.looks.ranking import looks as every_look
-from bezelbook.reasoning.looks.readings import TRIED
+from bezelbook.reasoning.looks.readings import TRIED, unread
 from bezelbook.values.span import Span
 from bezelbook.values.words import NINTHS
 from tests.reasoning import making
@@ -38,9 +38,10 @@ def box(named: str = "box", depth: int = 110) -> Record:
 
 def test_of_an_opening_nobody_read_one_may_read_the_front_and_the_depth() -> None:
     found = looks(box())
-    assert {(look.todo.what, look.todo.tool, look.todo.minutes) for look in found.values()} == {
-        (DEPTH, "depth gauge", 2),
-        ("width and height of the opening", "caliper", 2),
+    here = (making.CAR, making.HOLE, ((),))
+    assert {look.todo for look in found.values()} == {
+        Todo(*here, DEPTH, "depth gauge", 2, CHASSIS),
+        Todo(*here, "width and height of the opening", "caliper", 2, CHASSIS),
     }
 
 
@@ -80,11 +81,12 @@ def test_a_look_settles_its_own_build_only() -> None:
 def test_an_opening_that_was_read_is_not_read_again() -> None:
     depth = making.measured("wire", making.reading("depth", "205 ± 1 mm"))
     place = making.place(making.book(making.roomy(), depth))
-    assert reading_ways(place, ()) == ()
+    assert reading_ways(place, (), unread(place, ())) == ()
 
 
 def test_a_look_tells_what_it_reads_in_each_outcome() -> None:
-    front, depth = reading_ways(making.place(making.book()), ())
+    place = making.place(making.book())
+    front, depth = reading_ways(place, (), unread(place, ()))
     assert front.tells is not None
     assert depth.tells is not None
     assert set(front.tells(0)) == {"width", "height"}
@@ -96,8 +98,9 @@ def test_a_build_that_a_note_left_blank_is_asked_of_its_author() -> None:
     car = making.vehicle(splits={"build": making.split("early", "late")})
     no = making.tried(author="rk", date="2026-01-02", verdict="does not", reason="depth")
     found = looks(car, box(), box("deep", 170), making.roomy(), no)
-    look = found["which build the car was in the note of rk, 2026-01-02"]
-    assert (look.todo.tool, look.todo.minutes) == ("ask rk", 1)
+    what = "which build the car was in the note of rk, 2026-01-02"
+    look = found[what]
+    assert look.todo == Todo(making.CAR, making.HOLE, (), what, "ask rk", 1, CHASSIS, no.id)
     assert set(look.settles.values()) == {Fraction(1, 2)}
 
 
@@ -112,8 +115,9 @@ def test_mounts_that_a_note_left_blank_are_asked_of_its_author() -> None:
 def test_where_notes_argue_offering_it_up_again_settles_it_one_way_or_the_other() -> None:
     no = making.tried("no", author="jo", verdict="does not", reason="depth")
     found = looks(box(), making.roomy(), making.tried("yes", author="rk"), no)
-    look = found["who is right: jo, no date or rk, no date"]
-    assert look.todo.minutes == 5
+    what = "who is right: jo, no date or rk, no date"
+    look = found[what]
+    assert look.todo == Todo(making.CAR, making.HOLE, (), what, "offer it up again, and read the room", 5, CHASSIS)
     assert set(look.settles.values()) == {Fraction(1)}
 
 
@@ -145,7 +149,7 @@ def test_a_look_settles_what_the_book_answers_once_it_is_written_down() -> None:
         making.measured("left", making.reading("depth", "190 ± 2 mm", "left", "lower-left")),
     ]
     place = making.place(making.book(*units, *notes))
-    [way] = reading_ways(place, ())
+    [way] = reading_ways(place, (), unread(place, ()))
     assert way.tells is not None
     settled: dict[str, int] = {}
     possible = 0
@@ -164,3 +168,18 @@ def test_a_look_settles_what_the_book_answers_once_it_is_written_down() -> None:
         unit: Fraction(count, possible) for unit, count in settled.items() if count
     }
     assert any(settled.values())
+
+
+def test_a_note_that_says_all_of_itself_is_nothing_to_ask_about() -> None:
+    assert list(asking_ways(making.place(making.book(box(), making.tried())))) == []
+
+
+def test_what_an_author_says_of_his_note_leaves_the_other_notes_as_they_are() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    place = making.place(making.book(car, box(), making.roomy(), making.tried(splits={"build": "late"}, mounts=None)))
+    asked = {todo.about: outcomes for todo, outcomes in asking_ways(place)}
+    assert set(asked) == {"tape", "a-note"}
+    told = [[one.note.id for one in rooms.notes] for outcomes in asked.values() for [rooms] in outcomes]
+    assert told == [["a-note", "tape"]] * 3
+    for builds, accounts in zip(place.frame.builds, asked["tape"], strict=True):
+        assert {one.note.id: one.builds for one in accounts[0].notes}["tape"] == (builds,)

@@ -103,8 +103,9 @@ def test_a_question_counts_as_often_as_it_was_asked() -> None:
         asked("nowhere", times=13, place=None),
         asked("early", times=17, splits={"build": "early"}),
         asked("late", times=19, splits={"build": "late"}),
+        asked("trim", times=23, splits={"trim": "basic"}),
     ]
     base = making.book(making.unit(), making.unit("deep"), *questions)
-    assert times_asked(base, pair(build=LATE)) == 2 + 3 + 19
-    assert times_asked(base, pair("deep", build=LATE)) == 2 + 5 + 19
+    assert times_asked(base, pair(build=LATE)) == 2 + 3 + 19 + 23
+    assert times_asked(base, pair("deep", build=LATE)) == 2 + 5 + 19 + 23
     assert times_asked(base, pair(vehicle="other-van")) == 0

@@ -61,6 +61,7 @@ def test_what_went_in_or_did_not_bounds_what_may_still_be_read() -> None:
 def test_readings_are_the_middles_of_equal_parts_of_what_is_open() -> None:
     read = [one_of_likely((), 100 * MM, 240 * MM, number) for number in range(TRIED)]
     assert read == [length * MM for length in (110, 130, 150, 170, 190, 210, 230)]
+    assert [one_of_likely((), 1, 101, number) for number in (0, 1)] == [8, 22]  # whole nanometres
 
 
 def test_where_enough_likely_lengths_are_possible_one_of_those_is_read() -> None:
@@ -70,6 +71,12 @@ def test_where_enough_likely_lengths_are_possible_one_of_those_is_read() -> None
     assert tuple(read) == likely
     assert one_of_likely(likely[:2], 100 * MM, 300 * MM, 3) == 200 * MM
     assert one_of_likely(likely[:3], 100 * MM, 300 * MM, 3) == likely[1]
+
+
+def test_a_likely_length_at_the_very_end_of_what_is_possible_is_not_read() -> None:
+    likely = tuple(length * MM for length in (100, 120, 150, 170, 200))
+    read = {one_of_likely(likely, 100 * MM, 200 * MM, number) for number in range(TRIED)}
+    assert read == set(likely[1:-1])
 
 
 def test_each_reading_comes_once_and_no_two_sizes_are_at_their_least_together() -> None:
@@ -98,6 +105,8 @@ def test_a_size_that_only_one_reading_would_agree_with_is_not_worth_reading() ->
     huge = making.tried(numbers="read back")
     found = blank(small, huge)
     assert found["width"].least == 299 * MM
+    full = making.unit(body_width="301 ± 1 mm caliper")
+    assert "width" not in blank(full, huge)
     wide = making.unit(body_width="310 ± 1 mm caliper")
     assert "width" not in blank(wide, huge)
 
@@ -118,3 +127,34 @@ def test_of_two_accounts_the_roomier_says_how_much_may_be_read() -> None:
     ]
     found = blank(*units, *notes)["centre"]
     assert (found.least, found.most) == (60 * MM, 201 * MM)
+
+
+def test_where_one_account_leaves_it_endless_no_other_says_how_much_may_be_read() -> None:
+    units = [making.unit(f"u{depth}", body_depth=f"{depth} ± 1 mm caliper") for depth in (150, 160)]
+    no = making.tried("no", what="u150", verdict="does not", reason="depth", where=["centre"], plugs="off")
+    found = blank(*units, making.tried("yes", what="u160", plugs="off"), no)["centre"]
+    assert (found.least, found.most) == (60 * MM, 350 * MM)
+
+
+def test_likely_lengths_are_whole_nanometres() -> None:
+    base = making.book(making.unit(body_width="178 ± 1 mm caliper"))
+    assert {type(length) for length in likely_lengths(base, "width")} == {int}
+
+
+def test_what_was_read_closely_in_another_build_is_half_of_what_is_likely_in_this_one_while_it_is_possible() -> None:
+    car = making.vehicle(splits={"build": making.split("early", "late")})
+    readings = making.reading("depth", "142 ± 1 mm"), making.reading("width", "190 ± 3 mm")
+    early = making.measured("early", *readings, splits={"build": "early"})
+
+    def late(*records: Record) -> dict[str, tuple[int, ...]]:
+        place = making.place(making.book(car, *records))
+        return {one.ninth or one.size: one.likely for one in unread(place, (("build", "late"),))}
+
+    usual = [length * MM for length in range(120, 240)]
+    assert late()["left"] == tuple(usual)
+    assert late(early)["left"] == tuple(sorted(usual + len(usual) * [142 * MM]))
+    assert {type(length) for length in late(early)["left"]} == {int}
+    assert late(early)["width"] == ()
+    deep = making.unit(body_width=None, body_height=None, body_depth="150 ± 1 mm caliper")
+    fitted = making.tried(what="box", splits={"build": "late"}, plugs="off")
+    assert late(early, deep, fitted)["left"] == tuple(usual)

@@ -134,3 +134,28 @@ def test_accounts_that_see_it_differently_settle_nothing() -> None:
     one = bundles(depth(), records=argued)
     assert len(one.settings[0]) > 1
     assert one.share(frozenset(one.ways)) == 0
+
+
+def test_a_look_that_pays_better_alone_than_with_all_that_are_worth_it_together_counts_alone() -> None:
+    """The front is too small in three outcomes; in the others it takes the depth of the opening and of the unit too."""
+    widths = (*(170,) * 3, *(182,) * (TRIED - 3))
+    ways = (front(*widths), depth(), measures(2, "depth", (110,) * TRIED))
+    found = {
+        todo.what: promise for todo, promise in bundles(*ways, records=(making.unit(body_depth=None), HIGH)).promises()
+    }
+    assert found["front"] == Promise(Fraction(3, 7), Fraction(3, 7))
+    assert found["depth"] == Promise(Fraction(0), Fraction(1), frozenset({todo("front", 2), todo("body depth", 2)}))
+
+
+def test_a_firm_yes_by_one_account_and_a_firm_no_by_another_settle_nothing() -> None:
+    def hole(named: str, width: int) -> Record:
+        return making.measured(
+            named, making.reading("width", f"{width} ± 1 mm"), making.reading("height", "110 ± 1 mm")
+        )
+
+    one = bundles(depth(), records=(making.unit(), hole("wide", 190), hole("narrow", 170)))
+    [accounts] = one.settings
+    read = read_by(frozenset(one.ways), 0)
+    met = [(account, account.room.met(one.needs, read)) for account in accounts]
+    assert {account.view(one.needs, found) for account, found in met if found} == {True, False}
+    assert one.share(frozenset(one.ways)) == 0

@@ -93,3 +93,13 @@ def test_what_nothing_shows_to_be_met_is_unsure() -> None:
     assert {(demand.need, demand.ninth) for demand in weighed(making.unit(), making.roomy(), near).unsure} == {
         ("plug", "right")
     }
+
+
+def test_what_went_in_needs_no_room_left_over_nor_the_very_same_way_of_fitting() -> None:
+    """It went in with the loom behind it, so it does with the loom aside, whatever the house likes to leave."""
+    shop = making.shop(clearances={"width": "2 mm", "height": "2 mm", "depth": "2 mm"})
+    coarse = making.unit(body_width="178 ± 4 mm", body_depth="110 ± 9 mm")
+    for loom in ("behind", "aside"):
+        one = weighed(shop, coarse, making.tried(plugs="off", loom=loom))
+        assert view(one, **DEEP) is True
+        assert {demand.need for demand in one.unsure} == {"plug"}

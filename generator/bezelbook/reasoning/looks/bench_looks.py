@@ -4,15 +4,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
+from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.kinds.mount.record import Mount
 from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Todo
 from bezelbook.reasoning.looks.met import OFFSET, Spot
-from bezelbook.reasoning.looks.readings import TRIED, likely_lengths, numbered, one_of_likely
+from bezelbook.reasoning.looks.readings import TRIED, likely_lengths, middles, numbered, one_of_likely
 from bezelbook.reasoning.looks.way import Way
 from bezelbook.reasoning.mounting import Stack
-from bezelbook.reasoning.needs import Need, Needs
+from bezelbook.reasoning.needs import Need, Needs, needs_of_unit
 from bezelbook.reasoning.slip import LIMITS_MM, MM
 from bezelbook.values.listed import listed
 from bezelbook.values.span import Span, around
@@ -33,16 +34,25 @@ EXITS: tuple[Ninth, ...] = ("centre", "left", "right", "upper", "lower")
 OFFSET_MM = (-10, 20)
 # A unit and a mount do not go up and down with the opening either.
 SHIFT = 4
+# The lengths that each size may likely have, in nanometres, shortest first, each as likely as any other.
+Likely = Mapping[Need, Sequence[int]]
 
 
-def unit_ways(unit: Named, needs: Needs) -> tuple[Way, ...]:
+def likely_sizes(book: KnowledgeBase, unit: HeadUnit) -> Likely:
+    """What a unit may measure where nothing is known of it: what the others of its class in the book do."""
+    others = (one for one in book.head_units.values() if one.id != unit.id and one.size_class == unit.size_class)
+    known = [needs_of_unit(book, one).spans for one in others]
+    return {need: middles([spans[need] for spans in known]) for need in BODY}
+
+
+def unit_ways(unit: Named, needs: Needs, likely: Likely) -> tuple[Way, ...]:
     """A caliper on every size of a unit that is printed only, coarse or blank; and plugging it in and ruling it."""
     coarse = [need for need in BODY if is_coarse(needs.spans[need], COARSE)]
     ways = []
     if coarse:
         words = [*coarse, *(["what stands out behind"] if is_coarse(needs.behind, COARSE) else [])]
         todo = Todo(None, None, (), f"{listed(words)} of {unit.name}", CALIPER, BODY_MINUTES, CHASSIS, unit.id)
-        ways.append(Way(todo, needs=partial(_measured, coarse)))
+        ways.append(Way(todo, needs=partial(_measured, coarse, likely)))
     if is_coarse(needs.plug_over_body, COARSE_PLUG) or needs.exit is None:
         todo = Todo(None, None, (), f"plug and bend of {unit.name}", RULER, PLUG_MINUTES, PLUG, unit.id)
         ways.append(Way(todo, needs=_plugged))
@@ -76,20 +86,20 @@ def is_coarse(span: Span, most: int) -> bool:
     return span.low is None or span.high is None or span.high - span.low > most
 
 
-def _measured(coarse: Sequence[Need], needs: Needs, number: int) -> Needs:
-    read = {need: _reading(needs, need, number) for need in coarse}
+def _measured(coarse: Sequence[Need], likely: Likely, needs: Needs, number: int) -> Needs:
+    read = {need: _reading(needs, need, likely.get(need, ()), number) for need in coarse}
     return _as_read(needs, {**needs.spans, **read}, needs.plug_over_body)
 
 
-def _reading(needs: Needs, need: Need, number: int) -> Span:
-    """What the caliper may say: what is known to be possible, else about what is printed, else anything usual."""
+def _reading(needs: Needs, need: Need, likely: Sequence[int], number: int) -> Span:
+    """What the caliper may say: what is known to be possible, else about what is printed, else what is likely."""
     low, high = (limit * MM for limit in LIMITS_MM[need])
     known = needs.spans[need]
     if known.low is not None and known.high is not None:
-        low, high = known.low, known.high
+        low, high, likely = known.low, known.high, ()
     elif need in needs.printed:
-        low, high = needs.printed[need] - MM, needs.printed[need] + MM
-    return around(one_of_likely((), low, high, numbered(need, number + SHIFT)), READ)
+        low, high, likely = needs.printed[need] - MM, needs.printed[need] + MM, ()
+    return around(one_of_likely(likely, low, high, numbered(need, number + SHIFT)), READ)
 
 
 def _plugged(needs: Needs, number: int) -> Needs:

@@ -5,14 +5,16 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
+from bezelbook.kinds.head_unit.record import HeadUnit
 from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.cells import Setting
-from bezelbook.reasoning.looks.bench_looks import mount_ways, unit_ways
+from bezelbook.reasoning.looks.bench_looks import Likely, likely_sizes, mount_ways, unit_ways
 from bezelbook.reasoning.looks.look import Promise, Todo
 from bezelbook.reasoning.looks.met import Read, Room
 from bezelbook.reasoning.looks.offer_looks import offer_promises, offers
 from bezelbook.reasoning.looks.opening_looks import Accounts, argument_ways, asking_ways, reading_ways
 from bezelbook.reasoning.looks.pair import Pair, is_firm
+from bezelbook.reasoning.looks.readings import Unread, unread
 from bezelbook.reasoning.looks.way import Bundles, Way, Ways
 from bezelbook.reasoning.looks.weighing import Weighed
 from bezelbook.reasoning.question import Asked
@@ -28,6 +30,14 @@ class Imagined:
 
     @cached_property
     def _readings(self) -> dict[Build, tuple[Way, ...]]:
+        return {}
+
+    @cached_property
+    def _blank(self) -> dict[Build, tuple[Unread, ...]]:
+        return {}
+
+    @cached_property
+    def _alike(self) -> dict[str, Likely]:
         return {}
 
     @cached_property
@@ -58,9 +68,9 @@ class Imagined:
 
     def known(self, pair: Pair, question: Asked) -> object:
         """All that those promises depend on: as long as this is the same, so are they."""
-        todos = tuple(way.todo for way in self._ways(question, pair.build))
-        weighed = self._weighed(question)
-        return todos, question.needs, [[(one.room.known, one.tried) for one in accounts] for accounts in weighed]
+        likely = self._sizes_alike(self.place.frame.book.head_units[pair.unit])
+        met = [[(one.room.known, one.tried) for one in accounts] for accounts in self._weighed(question)]
+        return self._unread(pair.build), likely, question.needs, met
 
     def _weighed(self, question: Asked) -> list[list[Weighed]]:
         return [[Weighed(question.needs, room) for room in self._rooms_in(one)] for one in question.settings]
@@ -88,11 +98,21 @@ class Imagined:
 
     def _to_read(self, pair: Pair, question: Asked) -> tuple[Way, ...]:
         unit = self.place.frame.book.head_units[pair.unit]
-        return (*self._ways(question, pair.build), *unit_ways(unit, question.needs))
+        return (*self._ways(question, pair.build), *unit_ways(unit, question.needs, self._sizes_alike(unit)))
+
+    def _unread(self, build: Build) -> tuple[Unread, ...]:
+        if build not in self._blank:
+            self._blank[build] = unread(self.place, build)
+        return self._blank[build]
+
+    def _sizes_alike(self, unit: HeadUnit) -> Likely:
+        if unit.id not in self._alike:
+            self._alike[unit.id] = likely_sizes(self.place.frame.book, unit)
+        return self._alike[unit.id]
 
     def _ways(self, question: Asked, build: Build) -> tuple[Way, ...]:
         if build not in self._readings:
-            self._readings[build] = reading_ways(self.place, build)
+            self._readings[build] = reading_ways(self.place, build, self._unread(build))
         mounts = tuple(key for stack in question.stacks for key in (*stack.key, "|"))
         if mounts not in self._mounts:
             self._mounts[mounts] = mount_ways(self.place.frame.book, question.stacks)

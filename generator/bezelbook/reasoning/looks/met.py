@@ -99,14 +99,12 @@ class Room:
         """What a whole unit asks and meets once this was read; None where the notes do not allow that reading."""
         key = (read, needs.exit)
         if key not in self._met:
-            if not self._can_be(read):
-                self._met[key] = None
-                return None
-            body, plug = demands(self.rooms.frame, needs, self.setting)
-            self._met[key] = AllMet(
-                tuple(self._one(one, read) for one in body), tuple(self._one(one, read) for one in plug)
-            )
+            self._met[key] = self._all(needs, read) if self._can_be(read) else None
         return self._met[key]
+
+    def _all(self, needs: Needs, read: Read) -> AllMet:
+        body, plug = demands(self.rooms.frame, needs, self.setting)
+        return AllMet(tuple(self._one(one, read) for one in body), tuple(self._one(one, read) for one in plug))
 
     def _can_be(self, read: Read) -> bool:
         told = ((self._cells[spot], span) for spot, span in read.spans.items() if spot in self._cells)
@@ -116,7 +114,7 @@ class Room:
         stack = self.setting.stack
         framed = stack.holes.get(demand.need)
         at = read.at(demand.ninth or ((framed[0], demand.need) if framed else demand.need))
-        offset = read.at((*stack.key, OFFSET)) if demand.ninth else UNKNOWN
+        offset = read.at((*stack.key, OFFSET))
         key = (demand.need, demand.ninth, at, offset)
         if key not in self._each:
             span = self._span(demand, at, offset)

@@ -25,7 +25,6 @@ class Offer:
     that is not met for certain: one of it there is no room for once it did not. `offset` is that of its mounts.
     """
 
-    pair: Pair
     todo: Todo
     needs: Needs
     shows: tuple[Demand, ...]
@@ -48,7 +47,7 @@ class Offer:
 def as_large(one: tuple[Offer, Demand], other: tuple[Offer, Demand]) -> bool:
     """Whether one demand of one unit asks at least as much of the same room as that of the other."""
     (offer, demand), (than, of) = one, other
-    out, in_ = _held_out(*one).high, _held_out(*other).low
+    out, in_ = offer.offset.high, than.offset.low
     if demand.cell == of.cell:
         out, in_ = demand.shift, of.shift
     if _room(demand) != _room(of) or out is None or in_ is None:
@@ -64,11 +63,6 @@ def _room(demand: Demand) -> Cell:
     return demand.cell.room if isinstance(demand.cell, PresentedCell) else demand.cell
 
 
-def _held_out(offer: Offer, demand: Demand) -> Span:
-    """By how much its mounts add to that room, in nanometres."""
-    return offer.offset if isinstance(demand.cell, PresentedCell) else Span(demand.shift, demand.shift)
-
-
 def offers(place: Place, pair: Pair, question: Asked, weighed: Sequence[Sequence[Weighed]]) -> Iterator[Offer]:
     """The unit of an open pair in each setting in which it is open; `weighed` is each setting by every account."""
     for setting, accounts in zip(question.settings, weighed, strict=True):
@@ -78,7 +72,7 @@ def offers(place: Place, pair: Pair, question: Asked, weighed: Sequence[Sequence
             unsure = tuple(one for one in asks if one in found) or asks
             shows = asks if len(plug) == 1 else body
             todo = _todo(pair, question.needs, setting)
-            yield Offer(pair, todo, question.needs, shows, unsure, setting.stack.offset)
+            yield Offer(todo, question.needs, shows, unsure, setting.stack.offset)
 
 
 def _todo(pair: Pair, needs: Needs, setting: Setting) -> Todo:
@@ -99,8 +93,8 @@ def offer_promises(of: Mapping[Pair, Sequence[Offer]], pair: Pair) -> Iterator[t
             yes = [one for one in theirs if offer.by_a_yes(one)]
             no = [one for one in theirs if offer.by_a_no(one)]
             alone = Fraction((len(yes) == len(theirs)) + (len(no) == len(theirs)), 2)
-            left = frozenset(one.todo for one in theirs if one not in yes or one not in no)
-            if other == pair and alone * (1 + len(left)) < 1:
-                yield offer.todo, other, Promise(alone, Fraction(1), left)
-            elif alone:
+            if alone:
                 yield offer.todo, other, Promise(alone, alone)
+            elif other == pair:
+                left = frozenset(one.todo for one in theirs if one not in yes or one not in no)
+                yield offer.todo, other, Promise(alone, Fraction(1), left)

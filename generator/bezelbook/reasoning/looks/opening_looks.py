@@ -9,7 +9,7 @@ from bezelbook.reasoning.builds import Build
 from bezelbook.reasoning.evidence import Standing
 from bezelbook.reasoning.looks.look import CHASSIS, Todo
 from bezelbook.reasoning.looks.met import Spot
-from bezelbook.reasoning.looks.readings import Unread, unread
+from bezelbook.reasoning.looks.readings import Unread
 from bezelbook.reasoning.looks.way import Way
 from bezelbook.reasoning.question import usual_stacks
 from bezelbook.reasoning.room import Place, Rooms
@@ -25,9 +25,8 @@ OFFER_MINUTES = 5
 Accounts = tuple[Rooms, ...]
 
 
-def reading_ways(place: Place, build: Build) -> tuple[Way, ...]:
-    """Reading the front of a build of an opening, and reading its depth."""
-    blank = unread(place, build)
+def reading_ways(place: Place, build: Build, blank: Sequence[Unread]) -> tuple[Way, ...]:
+    """Reading what is blank of the front of a build of an opening, and of its depth."""
     front = [one for one in blank if one.ninth is None]
     depth = [one for one in blank if one.ninth is not None]
     ways = []

@@ -43,6 +43,10 @@ def _promises(imagined: Imagined, weight: Callable[[Pair], int]) -> Iterator[tup
 
 
 def best_first(look: Look) -> tuple[object, ...]:
-    """What settles most for its minutes comes first; what is left is the same each time."""
+    """What settles most for its minutes comes first, then what settles most by itself; what is left is always the same.
+
+    Of looks that pay only together, the one that may settle something alone may make the others unnecessary.
+    """
     todo = look.todo
-    return -look.worth, todo.minutes, todo.vehicle or "", todo.place or "", todo.builds, todo.what, todo.about or ""
+    where = todo.vehicle or "", todo.place or "", todo.builds
+    return -look.worth, -look.expected, todo.minutes, *where, todo.what, todo.about or ""

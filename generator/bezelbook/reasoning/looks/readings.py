@@ -10,7 +10,7 @@ from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import BARE
 from bezelbook.reasoning.needs import NEEDS, Need, needs_of_sizes, needs_of_unit
 from bezelbook.reasoning.room import Place, Rooms
-from bezelbook.reasoning.room_span import room_spans
+from bezelbook.reasoning.room_span import RoomSpan, room_spans
 from bezelbook.reasoning.slip import LIMITS_MM, MM
 from bezelbook.values.quantity import read_quantity
 from bezelbook.values.span import Span, around
@@ -34,6 +34,8 @@ COARSE = 4 * MM
 # How much larger than a box the front of an opening may be that was made for boxes like it, in millimetres. The front
 # space of ISO 7736 is 182 x 53 (from memory) for a body of 178 x 50; what is made for two high leaves 2 to 11 more.
 OVER_MM = (-2, 1, 4, 7, 10)
+# Builds of one car are as often alike as not (common practice, no source): half of what is likely is what was read in
+# the others.
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,22 +74,49 @@ def one_of_likely(likely: Sequence[int], least: int, most: int, number: int) -> 
 
 def unread(place: Place, build: Build) -> tuple[Unread, ...]:
     """What nobody read at a bare opening of this build: its front, that of its bezel, and the depth of each ninth."""
-    setting = Setting(build, BARE, UNCUT, "aside", plugs_on=False)
-    bezel = place.frame.vehicle.places[place.frame.place].kind == "opening behind a bezel"
-    wanted = demands(place.frame._replace(nose_framed=bezel), ANY_BOX, setting)[0]
+    setting, wanted = _bare(place, build)
     known = [_known(rooms, setting, wanted) for rooms in place.accounts]
     spans = [room_spans(rooms, setting, wanted) for rooms in place.accounts]
     likely = {need: likely_lengths(place.frame.book, need) for need in {demand.need for demand in wanted}}
+    others = _read_in_others(place, build)
     found = []
     for index, demand in enumerate(wanted):
         if not any(one[index] for one in known):
             low, high = (limit * MM for limit in limits_mm(demand.need))
             tops = [one[index].most for one in spans]
-            most = max((top for top in tops if top is not None), default=high) if None not in tops else high
+            most = high if None in tops else max(top for top in tops if top is not None)
             least = max(low, min(one[index].least for one in spans))
             if least < most:
-                found.append(Unread(demand.need, demand.ninth, least, most, likely[demand.need]))
+                lengths = _as_in_others(likely[demand.need], [one[index] for one in others], least, most)
+                found.append(Unread(demand.need, demand.ninth, least, most, lengths))
     return tuple(found)
+
+
+def _bare(place: Place, build: Build) -> tuple[Setting, tuple[Demand, ...]]:
+    """A build of a bare opening, with every spot of it that a box may meet."""
+    setting = Setting(build, BARE, UNCUT, "aside", plugs_on=False)
+    bezel = place.frame.vehicle.places[place.frame.place].kind == "opening behind a bezel"
+    return setting, demands(place.frame._replace(nose_framed=bezel), ANY_BOX, setting)[0]
+
+
+def _read_in_others(place: Place, build: Build) -> list[list[int | None]]:
+    """For each other build, by each account: what somebody read of each spot closely; None where nobody did."""
+    settings = [_bare(place, other) for other in place.frame.builds if other != build]
+    return [
+        [(span.least + span.most) // 2 if span.most is not None and _closely(span) else None for span in spans]
+        for rooms in place.accounts
+        for setting, wanted in settings
+        for spans in [room_spans(rooms.measured(), setting, wanted)]
+    ]
+
+
+def _as_in_others(likely: Sequence[int], others: Sequence[int | None], least: int, most: int) -> tuple[int, ...]:
+    """What is likely, half of it what was read in other builds, as far as that is still possible."""
+    alike = [length for length in others if length is not None and least < length < most]
+    if not alike:
+        return tuple(likely)
+    inside = [length for length in likely if least < length < most]
+    return tuple(sorted([*inside, *alike * max(ENOUGH, len(inside) // len(alike))]))
 
 
 def limits_mm(need: Need) -> tuple[int, int]:
@@ -100,10 +129,17 @@ def likely_lengths(book: KnowledgeBase, need: Need) -> tuple[int, ...]:
     if need == "depth":
         return tuple(length * MM for length in range(*BEHIND_MM))
     spans = [needs_of_unit(book, unit).spans[need] for unit in book.head_units.values()]
-    middles = [(one.low + one.high) // 2 for one in spans if one.low is not None and one.high is not None]
-    return tuple(sorted(middle + over * MM for middle in middles for over in OVER_MM))
+    return tuple(sorted(middle + over * MM for middle in middles(spans) for over in OVER_MM))
+
+
+def middles(spans: Sequence[Span]) -> tuple[int, ...]:
+    """The middles of those spans that end on both sides, shortest first."""
+    return tuple(sorted((one.low + one.high) // 2 for one in spans if one.low is not None and one.high is not None))
 
 
 def _known(rooms: Rooms, setting: Setting, wanted: Sequence[Demand]) -> list[bool]:
-    spans = room_spans(rooms.measured(), setting, wanted)
-    return [span.most is not None and span.most - span.least <= COARSE for span in spans]
+    return [_closely(span) for span in room_spans(rooms.measured(), setting, wanted)]
+
+
+def _closely(span: RoomSpan) -> bool:
+    return span.most is not None and span.most - span.least <= COARSE
