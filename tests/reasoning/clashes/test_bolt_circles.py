@@ -33,7 +33,7 @@ def test_a_reading_that_is_a_spacing_is_told_with_its_circle() -> None:
 def test_circles_of_two_builds_are_told_apart_only_where_one_is_counted_to_be_a_spacing(
     tenths: int, *, counted: bool, expected: int
 ) -> None:
-    builds = {"build": {"values": {"early": {}, "late": {}}}}
+    builds: dict[str, object] = {"build": {"values": {"early": {}, "late": {}}}}
     holes = {"bolt_holes": {"count": 4}} if counted else {}
     notes = [
         measured("a", ("bolt circle", f"{tenths / 10} ± 0.5 mm"), place=LEFT, splits={"build": "late"}, **holes),

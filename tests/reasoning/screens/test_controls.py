@@ -8,7 +8,7 @@ HOLE = Hole(exactly(mm(180)), exactly(mm(100)))
 
 def placed(hole: Hole = HOLE, /, **content: str | None) -> Near:
     note = ruled(control(**{"near": "10 mm", "far": "30 mm", "starts": "20 mm", "ends": "60 mm", **content}))
-    return near(note.controls[0], hole, 0, sure=True)
+    return near(note.controls[0], note.id, hole, 0, sure=True)
 
 
 def sides(of: Near) -> tuple[float, ...]:

@@ -23,7 +23,7 @@ def holds(stretch: Stretch, height: Fraction) -> bool:
 
 def a_control(left: int, bottom: int, width: int, height: int, by: int = 0, *, sure: bool = True) -> Near:
     sides = (give(left, by), give(left + width, by), give(bottom, by), give(bottom + height, by))
-    return Near("switch", "top", *sides, exactly(0), sure)
+    return Near("switch", "a-note", "top", *sides, exactly(0), sure)
 
 
 def over(control: Near, half_width: int = 10, half_height: int = 6, by: int = 0) -> Over:

@@ -12,7 +12,7 @@ def touch(stands_out: str | None, **screen: str | None) -> Touching:
     outline = outline_of(making.book(unit), unit)
     assert outline is not None
     [said] = ruled(control(stands_out=stands_out)).controls
-    return touching(outline, near(said, Hole(exactly(mm(180)), exactly(mm(100))), 0, sure=True))
+    return touching(outline, near(said, "a-note", Hole(exactly(mm(180)), exactly(mm(100))), 0, sure=True))
 
 
 def test_what_is_flatter_than_the_nearest_offset_is_never_touched() -> None:

@@ -36,6 +36,7 @@ class Near:
     """
 
     what: str
+    note: str
     edge: Edge
     left: Between
     right: Between
@@ -78,10 +79,10 @@ def _controls(place: Place, build: Build, hole: Hole) -> Iterator[Near]:
     for one in place.evidence.standing:
         if isinstance(one.note, Measured) and build in one.builds:
             for control in one.note.controls:
-                yield near(control, hole, house, sure=len(one.builds) == 1)
+                yield near(control, one.note.id, hole, house, sure=len(one.builds) == 1)
 
 
-def near(control: Control, hole: Hole, house: int, *, sure: bool) -> Near:
+def near(control: Control, note: str, hole: Hole, house: int, *, sure: bool) -> Near:
     """A control as a rectangle; `house` is the ± of a length that was typed without one, in nanometres."""
     close, far = _outward(control, house)
     start, end = _along(control, house)
@@ -97,7 +98,7 @@ def near(control: Control, hole: Hole, house: int, *, sure: bool) -> Near:
         left, right = across
         bottom, top = half_height.minus(end), half_height.minus(start)
     stands_out = read(control.stands_out, house) if control.stands_out else NOWHERE_KNOWN
-    return Near(control.what, control.beyond, left, right, bottom, top, stands_out, sure)
+    return Near(control.what, note, control.beyond, left, right, bottom, top, stands_out, sure)
 
 
 def _outward(control: Control, house: int) -> tuple[Between, Between]:
