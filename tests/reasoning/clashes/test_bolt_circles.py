@@ -1,5 +1,7 @@
 """Circles from spacings, `c = D sin(180 degrees / n)`: 110 on four holes is 155.6, 135 on three is 155.9."""
 
+from typing import Any
+
 import pytest
 
 from bezelbook.reasoning.clashes.bolt_circles import circles_apart, instead
@@ -33,7 +35,7 @@ def test_a_reading_that_is_a_spacing_is_told_with_its_circle() -> None:
 def test_circles_of_two_builds_are_told_apart_only_where_one_is_counted_to_be_a_spacing(
     tenths: int, *, counted: bool, expected: int
 ) -> None:
-    builds: dict[str, object] = {"build": {"values": {"early": {}, "late": {}}}}
+    builds: Any = {"build": {"values": {"early": {}, "late": {}}}}
     holes = {"bolt_holes": {"count": 4}} if counted else {}
     notes = [
         measured("a", ("bolt circle", f"{tenths / 10} ± 0.5 mm"), place=LEFT, splits={"build": "late"}, **holes),

@@ -135,8 +135,8 @@ TO_SPARE = {"to_spare": "8 ± 2 mm"}
 )
 def test_by_so_much_tells_how_deep_it_is_where_it_was_seen(more: dict[str, Any], expected: Any) -> None:
     """By hand: 178 - 8, 100 - 8, 110 - 8 and with the plug 142 - 8, each with the ± of both."""
-    size, spots, least, most = expected or ("", set(), 0, 0)
-    both: list[Any] = [(size, spots, least, None), (size, spots, None, most)]
+    size, spots, least, most = expected or ("", (), 0, 0)
+    both: Any = [(size, spots, least, None), (size, spots, None, most)]
     assert gap(making.tried(**more)) == (both if expected else [])
 
 
