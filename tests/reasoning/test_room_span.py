@@ -3,8 +3,8 @@
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.cells import demands
 from bezelbook.reasoning.needs import needs_of_unit
-from bezelbook.reasoning.room_span import room_spans
-from tests.reasoning.making import book, frame, measured, mount, place, reading, setting, shop, tried, unit
+from bezelbook.reasoning.room_span import RoomSpan, room_spans
+from tests.reasoning.making import ask, book, frame, measured, mount, place, reading, setting, shop, tried, unit
 
 MM = 1_000_000
 
@@ -34,3 +34,17 @@ def test_the_room_seen_through_a_mount_is_moved_by_its_offset() -> None:
     )
     assert spans(of, "depth", "exact") == {(153 * MM, 159 * MM)}
     assert spans(of, "depth", "rough") == {(152 * MM, 160 * MM)}
+
+
+def test_a_room_is_read_where_it_is_bounded_on_both_sides() -> None:
+    assert RoomSpan(1, 2).read
+    assert not RoomSpan(0, 2).read
+    assert not RoomSpan(1, None).read
+
+
+def test_what_is_like_a_unit_shares_the_sizes_that_nobody_typed() -> None:
+    """Its depth is only known to 5 mm, and is the very one that went in, which a depth of 115 mm need not be."""
+    of = book(unit(body_depth="110 ± 5 mm caliper"), tried())
+    bare = {"mounts": "none"}
+    assert ask(of, {"like": "box", "width": "170 mm"}, state=bare).verdict == "goes in"
+    assert ask(of, {"width": "170 mm", "depth": "115 mm"}, state=bare).verdict == "nobody has tried"

@@ -123,7 +123,7 @@ def test_a_speaker_s_sizes_and_its_hole_have_limits_too() -> None:
     ]
 
 
-@pytest.mark.parametrize(("holes", "asked"), [(4, True), (2, False), (None, False)])
+@pytest.mark.parametrize(("holes", "asked"), [(4, True), (3, True), (2, False), (None, False)])
 def test_holes_of_a_circle_are_not_a_few_millimetres_apart(holes: int | None, *, asked: bool) -> None:
     """Of circles of 70 to 320: sin 30° of the least, for six holes, and sin 60° of the largest, for three."""
     more = {"bolt_holes": {"count": holes}} if holes else {}
