@@ -56,13 +56,17 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
 def _face_mistaken(case: Case) -> Iterator[Explanation]:
     """What is compared at all was read from faces that are known: a seat may have been written for the bare face.
 
-    Or the other way round; only where what the mounts hold out is enough.
+    Or the other way round; only where what the mounts hold out is enough. Else what was read deeper than another note
+    leaves it may have been read from the trim.
     """
     faces = [one.datum for one in case.clash.between]
     if case.weighed and len(set(faces)) > 1 and None not in faces and any(_enough_between(case)):
         first, second = faces if case.clash.roomier == 0 else faces[::-1]
         words = f"the face: {first} in {case.notes[0].id}, {second} in {case.notes[1].id}"
         yield Explanation("datum", words, weighs("said wrongly"))
+    elif isinstance(case.roomier, Measured) and case.wanted <= FACES_APART:
+        words = f"the face: {case.roomier.id} may have been read from the trim, which makes it deeper than it is"
+        yield Explanation("datum", words, weighs("laid on the trim"))
 
 
 def _enough_between(case: Case) -> Iterator[bool]:
