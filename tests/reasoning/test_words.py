@@ -56,6 +56,12 @@ def test_words_that_name_a_vehicle_and_a_thing_are_a_question() -> None:
     assert (found.mounts, found.sizes, found.year) == (None, {}, None)
 
 
+def test_what_a_box_is_sold_as_says_nothing_beside_a_unit_that_is_named() -> None:
+    """178 by 100 is what a 2 din measures where nobody says which one it is."""
+    assert question("slim double, 2 din, compact hatch").sizes == {}
+    assert question("2 din 165 deep compact hatch").sizes.keys() > {"depth"}
+
+
 def test_a_depth_is_enough_of_a_thing() -> None:
     found = question("does 165 mm go in a compact hatch")
     assert (found.unit, {need: size.base for need, size in found.sizes.items()}) == (None, {"depth": 165_000_000})
