@@ -81,6 +81,7 @@ class ByFile(LoadScopeScheduling):  # type: ignore[misc] # untyped, as its libra
         return SITES if SITES in f"/{file}" else file
 
 
+@pytest.hookimpl(optionalhook=True)
 def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> ByFile:
     """With -n the tests are handed out this way; without it this is not asked."""
     config.option.loadscopereorder = False
