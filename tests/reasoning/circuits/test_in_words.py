@@ -68,6 +68,9 @@ def test_what_is_complete_says_what_nobody_has_proven_there() -> None:
     fronts = metered("meter", *enumerate(("constant", "ground", "accessory", *SPEAKERS[:4]), 1))
     assert verdict_words(chained(fronts, plug_in())) == "complete; left rear ± and right rear ± to be metered first"
     assert verdict_words(chained(fronts, plug_in("plug-in", *SUPPLY, *SPEAKERS[:4]))) == "complete"
+    lit = (metered("one", (8, "illumination")), metered("other", (8, "dimmer"), job="j"))
+    argued = chained(fronts, *lit, plug_in("plug-in", *SUPPLY, *SPEAKERS[:4], "illumination"))
+    assert verdict_words(argued) == "complete; illumination to be metered first"
 
 
 def test_where_nothing_goes_in_it_says_what_would() -> None:
@@ -82,6 +85,9 @@ def test_where_nothing_goes_in_it_says_what_would() -> None:
     two = (connector("round"), seen("one"), metered("two", (1, "left front +"), (2, "constant"), plug="round"))
     keep = would_do(chained(*two, job=Job("keep it and amplify")))
     assert keep.startswith("It takes a T that goes between The round and the radio"), "the speakers are in that one"
+    also = metered("also", (3, "accessory"))
+    assert would_do(chained(*two, also, job=Job("keep it and amplify"))) == keep, "accessory is no speaker"
+    assert would_do(chained(*two, job=Job("two-piece radio"))) == would_do(chained(*two))
     assert (
         would_do(chained(*two)) == "It takes an adapter that goes into The square or The round and ends in bare leads."
     )

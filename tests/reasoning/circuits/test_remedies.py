@@ -148,6 +148,11 @@ def test_what_is_in_the_plug_is_taken_from_there_first() -> None:
         "a lead from cavity 7 of the plug, metered first",
         "a module that reads the true signal off the bus, or go without: it is never made up",
     )
+    once = metered("once", (4, "illumination"), sure="told")
+    assert lack(without, once, circuit="illumination").remedies[0] == "a lead from cavity 4 of the plug, metered first"
+    blind = metered("blind", (1, "illumination"), view=None)
+    either = "a lead from cavity 1 or 4 of the plug, metered first"
+    assert lack(without, blind, circuit="illumination").remedies[0] == either, "counted from nobody knows which side"
     told = metered("told", (4, "illumination"), (5, "illumination"), sure="told")
     argued = metered("other", (4, "illumination"))
     assert lack(without, told, circuit="illumination").remedies == (usual,), "two cavities for one circuit: neither"
