@@ -57,7 +57,8 @@ def vectors(root: Path) -> Path:
 
 # What is asked of pages and commands is that they are right; lines are counted where the core itself is asked.
 WHOLE = ("/tests/publish/", "/tests/cli/")
-SITES = "/tests/site/built/"
+# What opens built sites, or reads every page of a book, does so on one worker: each of these is made once.
+BATCHES = ("/tests/site/built/", "/tests/publish/")
 
 
 @pytest.hookimpl(wrapper=True, tryfirst=True)
@@ -70,15 +71,20 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
         if any(folder in item.path.as_posix() for folder in WHOLE):
             item.add_marker(pytest.mark.no_cover)
     yield
-    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, SITES not in item.path.as_posix()))
+    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, not _batch(item.path.as_posix())))
+
+
+def _batch(path: str) -> str:
+    """The batch that a file belongs to; empty for one by itself."""
+    return next((batch for batch in BATCHES if batch in path), "")
 
 
 class ByFile(LoadScopeScheduling):  # type: ignore[misc] # untyped, as its library is
-    """Side by side, a file at a time, in the order above; the built sites are one batch, as each is built once."""
+    """Side by side, a file or a batch at a time, in the order above."""
 
     def _split_scope(self, nodeid: str) -> str:
         file = nodeid.partition("::")[0]
-        return SITES if SITES in f"/{file}" else file
+        return _batch(f"/{file}") or file
 
 
 @pytest.hookimpl(optionalhook=True)
