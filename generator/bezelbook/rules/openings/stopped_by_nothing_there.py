@@ -10,7 +10,6 @@ from bezelbook.reasoning.losses import SALE_LOST
 from bezelbook.reasoning.mounting import BARE
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.proposal import Proposal
-from bezelbook.reasoning.quote import quote
 from bezelbook.values.words import Ninth
 
 MOST_QUOTES = 6
@@ -63,7 +62,7 @@ def _finding(scope: PlaceScope, what: str, found: list[Standing]) -> Finding:
         key=f"{RULE.name}/{scope.vehicle}/{scope.place}/{what}",
         weight="look first",
         says=SAYS[what],
-        quotes=tuple(Quote(one.note.id, quote(scope.book, one.note), ("reason",)) for one in found[:MOST_QUOTES]),
+        quotes=tuple(Quote.of(scope.book, one.note, ("reason",)) for one in found[:MOST_QUOTES]),
         difference="the mount",
         proposals=(
             Proposal("mount", "the mount: another one was used than the note says"),
