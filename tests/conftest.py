@@ -59,6 +59,8 @@ def vectors(root: Path) -> Path:
 WHOLE = ("/tests/publish/", "/tests/cli/")
 # What opens built sites, or reads every page of a book, does so on one worker: each of these is made once.
 BATCHES = ("/tests/site/built/", "/tests/publish/")
+# What takes longest is begun first, so that no worker is left waiting for it at the end.
+LONGEST = (*BATCHES, "/tests/laws/")
 
 
 @pytest.hookimpl(wrapper=True, tryfirst=True)
@@ -71,7 +73,11 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
         if any(folder in item.path.as_posix() for folder in WHOLE):
             item.add_marker(pytest.mark.no_cover)
     yield
-    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, not _batch(item.path.as_posix())))
+    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, _turn(item.path.as_posix())))
+
+
+def _turn(path: str) -> int:
+    return next((turn for turn, folder in enumerate(LONGEST) if folder in path), len(LONGEST))
 
 
 def _batch(path: str) -> str:
