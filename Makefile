@@ -71,7 +71,7 @@ schema: $(READY) ## write schema/ again after a kind changed
 
 .PHONY: test
 test: lint browser ## everything that CI asks: style, types, layers, tests, coverage
-	@$(RUN) -m pytest -n auto --cov --cov-report=
+	@$(RUN) -m pytest --cov --cov-report=
 	@echo "Covered by the tests, branch by branch (values, kinds, reasoning and rules must be whole):"
 	@$(RUN) -m coverage report --format=total --fail-under=0 | sed 's/$$/ % of everything/'
 	@$(RUN) -m coverage report --fail-under=100 \

@@ -5,8 +5,6 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
-from xdist.remote import Producer
-from xdist.scheduler import LoadScopeScheduling
 
 # The same cases every time, so that a red run stays red; `make fuzz` makes up new ones. How long an example
 # takes says nothing on a busy machine, so nothing fails for that.
@@ -57,10 +55,6 @@ def vectors(root: Path) -> Path:
 
 # What is asked of pages and commands is that they are right; lines are counted where the core itself is asked.
 WHOLE = ("/tests/publish/", "/tests/cli/")
-# What opens built sites, or reads every page of a book, does so on one worker: each of these is made once.
-BATCHES = ("/tests/site/built/", "/tests/publish/")
-# What takes longest is begun first, so that no worker is left waiting for it at the end.
-LONGEST = (*BATCHES, "/tests/laws/")
 
 
 @pytest.hookimpl(wrapper=True, tryfirst=True)
@@ -73,28 +67,4 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
         if any(folder in item.path.as_posix() for folder in WHOLE):
             item.add_marker(pytest.mark.no_cover)
     yield
-    items.sort(key=lambda item: (item.get_closest_marker("no_cover") is not None, _turn(item.path.as_posix())))
-
-
-def _turn(path: str) -> int:
-    return next((turn for turn, folder in enumerate(LONGEST) if folder in path), len(LONGEST))
-
-
-def _batch(path: str) -> str:
-    """The batch that a file belongs to; empty for one by itself."""
-    return next((batch for batch in BATCHES if batch in path), "")
-
-
-class ByFile(LoadScopeScheduling):  # type: ignore[misc] # untyped, as its library is
-    """Side by side, a file or a batch at a time, in the order above."""
-
-    def _split_scope(self, nodeid: str) -> str:
-        file = nodeid.partition("::")[0]
-        return _batch(f"/{file}") or file
-
-
-@pytest.hookimpl(optionalhook=True)
-def pytest_xdist_make_scheduler(config: pytest.Config, log: Producer) -> ByFile:
-    """With -n the tests are handed out this way; without it this is not asked."""
-    config.option.loadscopereorder = False
-    return ByFile(config, log)
+    items.sort(key=lambda item: item.get_closest_marker("no_cover") is not None)
