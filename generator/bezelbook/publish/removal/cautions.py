@@ -4,11 +4,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from bezelbook.kinds.vehicle.record import Vehicle
+from bezelbook.reasoning.order.near import RESTRAINT
 from bezelbook.reasoning.order.removal import Removal
 from bezelbook.values.listed import listed
 from bezelbook.values.words import Safety
-
-RESTRAINT = "restraint near"
 
 # Common practice, no source: which classes there are and that nobody without the right to may go on.
 MEANS: Mapping[Safety, str] = {

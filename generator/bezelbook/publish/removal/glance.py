@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.publish.address import Links, place_anchor, removal_page
 from bezelbook.publish.builds_words import which_builds
-from bezelbook.publish.removal.cautions import RESTRAINT, all_stopped, place_name
+from bezelbook.publish.removal.cautions import all_stopped, place_name
+from bezelbook.reasoning.order.near import RESTRAINT
 from bezelbook.reasoning.order.removal import Removal, removals_at
 from bezelbook.reasoning.order.step import Step
 

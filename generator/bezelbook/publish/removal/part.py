@@ -13,7 +13,7 @@ from bezelbook.publish.address import Links
 from bezelbook.publish.builds_words import Which, which_builds
 from bezelbook.publish.drawing.stack import Card, stack
 from bezelbook.publish.notes import newest_first, said
-from bezelbook.publish.removal.cautions import RESTRAINT, Caution, all_stopped, cautions, place_name
+from bezelbook.publish.removal.cautions import Caution, all_stopped, cautions, place_name
 from bezelbook.publish.removal.fixing_lines import fixing_words
 from bezelbook.publish.removal.glance import Glance, glance
 from bezelbook.publish.removal.step_lines import StepLines, step_lines
@@ -22,6 +22,7 @@ from bezelbook.publish.wording import counted
 from bezelbook.reasoning.evidence import witnesses
 from bezelbook.reasoning.order.asking import asked_of
 from bezelbook.reasoning.order.graph import befores, depths
+from bezelbook.reasoning.order.near import RESTRAINT
 from bezelbook.reasoning.order.precedence import Before
 from bezelbook.reasoning.order.removal import Removal
 from bezelbook.reasoning.order.step import Step, name_of

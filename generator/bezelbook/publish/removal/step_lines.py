@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from bezelbook.kinds.connector.record import Connector
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.publish.removal.cautions import RESTRAINT, Caution, caution
+from bezelbook.publish.removal.cautions import Caution, caution
 from bezelbook.publish.removal.fixing_lines import fixing_lines, stop_words
 from bezelbook.publish.removal.questions import questions
 from bezelbook.publish.removal.trade_words import DIRECTIONS, FASTENERS, REACH, FirstUse
@@ -14,6 +14,7 @@ from bezelbook.publish.wording import counted
 from bezelbook.reasoning.order.asking import by_whom
 from bezelbook.reasoning.order.clocked import Clocked
 from bezelbook.reasoning.order.fixings import record_of
+from bezelbook.reasoning.order.near import RESTRAINT
 from bezelbook.reasoning.order.precedence import NOT_SAID, Before
 from bezelbook.reasoning.order.saying import Said
 from bezelbook.reasoning.order.step import Step, ToolSaid

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.evidence import witnesses
+from bezelbook.reasoning.order.near import RESTRAINT
 from bezelbook.reasoning.order.precedence import Before
 from bezelbook.reasoning.order.removal import Circle, Removal
 from bezelbook.reasoning.order.step import Step, name_of
@@ -13,7 +14,6 @@ from bezelbook.values.listed import listed
 
 NUMBERS = ("none", "one", "two", "three", "four", "five", "six")
 # Nobody is sent to count, feel or pull there: the vehicle's service information says how it comes off.
-RESTRAINT = "restraint near"
 EYES = "look at the next car, eyes only, 1 min"
 
 
