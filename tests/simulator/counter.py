@@ -1,7 +1,7 @@
 """A made-up book, loaded and asked like any other, and what of its answers is not so in the world it was drawn from."""
 
 from collections import Counter as Tally
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import chain
@@ -25,6 +25,7 @@ from tests.simulator.box_world import World
 from tests.simulator.doors import questions as doors
 from tests.simulator.doors import truth as door_truth
 from tests.simulator.doors.questions import DoorAsk
+from tests.simulator.doors.seen import least_front
 from tests.simulator.draw_world import draw_world
 from tests.simulator.notes import Note
 from tests.simulator.questions import Ask, near_the_edge, published
@@ -95,15 +96,16 @@ class Made:
 
     def wrong(self, ask: Ask | DoorAsk, verdict: str | None, mounts: list[list[str]]) -> Wrong | None:
         """What is wrong with a verdict, if it is firm and not true."""
-        if verdict not in FIRM or truly(self.world, ask, mounts) == {verdict}:
+        if verdict not in FIRM or truly(self.world, self.notes, ask, mounts) == {verdict}:
             return None
         return Wrong(self.seed, ask, verdict, self.world, self.notes)
 
 
-def truly(world: World, ask: Ask | DoorAsk, mounts: list[list[str]]) -> set[str]:
-    """What can come of it in truth, for these mountings where the question names none."""
+def truly(world: World, notes: Sequence[Note], ask: Ask | DoorAsk, mounts: list[list[str]]) -> set[str]:
+    """What can come of it in truth, for these mountings where the question names none, given what the shop saw."""
     if isinstance(ask, DoorAsk):
-        return door_truth.outcomes(ask, door_truth.mountings(world, ask, mounts))
+        seen = least_front(world, notes, ask.platform, ask.place, ask.speaker.name) if ask.speaker else None
+        return door_truth.outcomes(ask, door_truth.mountings(world, ask, mounts), seen)
     return outcomes(ask, mountings(world, ask, mounts))
 
 

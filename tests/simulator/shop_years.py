@@ -63,7 +63,7 @@ def in_full(job: Job | DoorJob, content: Content) -> Content:
         return content
     state: Content = {"splits": dict(job.car), "cut": job.cut}
     if isinstance(job, DoorJob):
-        state |= {"mounts": job.mounting.names, "glass": "down" if job.run else "up"} if job.door.glass else {}
+        state |= {"mounts": job.mounting.names, **({"glass": "down" if job.run else "up"} if job.door.glass else {})}
         state |= {"gasket": job.mounting.foam.name if job.mounting.foam else "none"}
         state |= {"tabs": job.mounting.tabs} if job.mounting.has_tabs else {}
     else:

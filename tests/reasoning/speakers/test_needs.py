@@ -77,6 +77,15 @@ def test_the_cone_comes_out_when_it_plays() -> None:
     assert found.middles["front height"] == 13 * MM
     assert needs(excursion="3 ± 1 mm", front_height="10 ± 1 mm").spans["front height"] == Span(9 * MM, 15 * MM)
     assert needs(excursion="3 mm", front_height=None).spans["front height"] == BLANK
+    assert (found.further, needs(excursion="3 ± 1 mm", front_height=None).further) == (3 * MM, 4 * MM)
+
+
+def test_the_cone_of_another_speaker_is_taken_over_with_its_front() -> None:
+    deep, high = read_quantity("60 mm", "length"), read_quantity("12 mm", "length")
+    like = needs(excursion="3 mm printed")
+    assert needs_of_sizes({"mounting_depth": deep}, like).further == 3 * MM
+    assert needs_of_sizes({"front_height": high}, like).further == 0
+    assert needs_of_sizes({"front_height": high, "excursion": deep}).further == 60 * MM
 
 
 def test_how_far_a_flange_reaches() -> None:

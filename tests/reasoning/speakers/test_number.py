@@ -22,6 +22,19 @@ def test_a_yes_is_decided_by_what_leaves_least_of_what_is_wanted() -> None:
     assert short.words("mm").endswith("there is 50 mm (1.97 in) ± 1 mm, so it is short by about 10 mm (0.39 in)")
 
 
+def test_what_the_figures_are_short_by_does_not_speak_against_what_was_seen_to_go_in() -> None:
+    """By hand: 22 to 26 asked of 20 to 24 in front, of which what went in leaves 22 to 24."""
+    plays = speaker(front_height="22 mm ± 1 mm caliper", excursion="3 mm ± 1 mm caliper")
+    front = measured("m", reading("front clearance", "22 ± 2 mm"))
+    found = ask(book(shop(grille="3 mm"), plays, front, tried()), mounts="none")
+    assert found.spot is not None
+    assert (found.verdict, found.spot.size, found.spot.left < 0) == ("goes in", "front", True)
+    number = found.plain()["number"]
+    assert number is not None
+    assert number["words"].endswith("in), but it was seen to go in")
+    assert "but it was" not in found.spot.words("mm")
+
+
 def test_a_no_is_decided_by_what_is_furthest_short() -> None:
     spot = ask(book(roomy(glass="50 ± 1 mm"), speaker(front_height="22 mm caliper"))).spot
     assert spot is not None

@@ -44,6 +44,37 @@ def test_what_nobody_read_on_this_side() -> None:
     assert "the depth behind to what does not move was never measured" in unknown(where=SHELF)
 
 
+CONE = "no figure shows that its cone, up to 4 mm (0.16 in) further out when it plays, clears the grille"
+
+
+@pytest.mark.parametrize(
+    ("front", "height", "told"),
+    [
+        ("20 ± 1 mm", "10 mm caliper", False),
+        ("14 ± 1 mm", "10 mm caliper", True),
+        ("15 ± 1 mm", "10 mm caliper", False),
+        ("20 ± 1 mm", None, True),
+        (None, "10 mm caliper", True),
+    ],
+)
+def test_that_it_went_in_does_not_show_that_its_cone_clears_the_grille(
+    front: str | None, height: str | None, *, told: bool
+) -> None:
+    """By hand: 10 in front and 4 further out ask for 14."""
+    plays = speaker(front_height=height, excursion="4 mm caliper")
+    read = [measured("f", reading("front clearance", front))] if front else []
+    assert ask(book(plays, tried(), *read)).verdict == "goes in"
+    assert (CONE in unknown(plays, tried(), *read)) == told
+
+
+def test_of_a_cone_only_what_is_said_to_go_in_is_asked_about() -> None:
+    plays = speaker(excursion="4 mm caliper")
+    assert CONE not in unknown(plays)
+    assert CONE not in unknown(speaker(), tried())
+    assert CONE not in unknown(plays, tried(), what={"like": "six", "front_height": "9 mm"})
+    assert CONE not in unknown(plays, tried(), what={"mounting_depth": "60 mm"})
+
+
 def test_glass_behind_a_shelf_has_no_travel() -> None:
     seat = {"datum": "inside face of panel"}
     readings = [

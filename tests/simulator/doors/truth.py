@@ -11,8 +11,12 @@ from tests.simulator.doors.world import Mounting, Ring, Tabs
 SIZES = ("basket", "basket short", "depth", "front")
 
 
-def outcomes(ask: DoorAsk, ways: Sequence[Sequence[Ring]]) -> set[str]:
-    """What can come of it: "goes in", "does not", or both, over cars, mountings, tabs and the sizes it may be."""
+def outcomes(ask: DoorAsk, ways: Sequence[Sequence[Ring]], seen: int | None = None) -> set[str]:
+    """What can come of it: "goes in", "does not", or both, over cars, mountings, tabs and the sizes it may be.
+
+    `seen` is the least room in front in which this very speaker was seen to go in, in nm: where there is as much,
+    nobody asks how far its cone comes out.
+    """
     ends = {size: end for size in SIZES if (end := size_of(ask, size)) is not None}
     round_one = "basket" in ask.typed and "basket short" not in ask.typed
     if round_one:
@@ -21,12 +25,13 @@ def outcomes(ask: DoorAsk, ways: Sequence[Sequence[Ring]]) -> set[str]:
     largest = {size: high for size, (_, high) in ends.items()}
     excursion = ask.speaker.sizes.get("excursion", 0) if ask.speaker and "front" not in ask.typed else 0
     # A cone comes further out when it plays: only what clears that surely goes in, only what hits at rest surely not.
-    largest |= {"front": largest["front"] + excursion} if "front" in largest else {}
+    playing = largest | ({"front": largest["front"] + excursion} if "front" in largest else {})
     flange = {} if ask.speaker is None else {size: ask.speaker.sizes[size] for size in ("flange", "flange short")}
     found: set[str] = set()
     for car, rings, tabs in product(ask.cars, ways, tabs_of(ask)):
         room, mounting = ask.platform.door_room(car, ask.place, ask.cut), Mounting(tuple(rings), ask.foam, tabs)
-        high = [one.spare for one in met(room, mounting, largest, run=ask.run)]
+        as_seen = seen is not None and seen <= room["front"] - mounting.held
+        high = [one.spare for one in met(room, mounting, largest if as_seen else playing, run=ask.run)]
         low = list(zip(met(room, mounting, least, run=ask.run), high, strict=True))
         if flange and falls_through(room, mounting, flange):
             found.add("does not")

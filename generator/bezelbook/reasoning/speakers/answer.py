@@ -99,7 +99,7 @@ class SpeakerAnswer:
             "asks": spot.asks(self.first_unit),
             "room": room_words(spot.room, self.first_unit),
             "to_spare": None if spot.room.most is None else show_length(spot.left, self.first_unit),
-            "words": spot.words(self.first_unit),
+            "words": spot.words(self.first_unit, went_in=self.verdict == "goes in"),
         }
 
     def _flange(self, reaches: int, hole: int) -> PlainNumber:

@@ -45,7 +45,8 @@ class SpeakerNeeds:
     `key` says whose sizes these are, save for what is `borrowed` from another. `middles` are the figures themselves,
     of the front height with the excursion on top. `snug` needs come from the hole that the speaker wants, so that no
     clearance is due. `oval` says that the two ways differ. `asked` holds the needs that bear on the question. `flange`
-    is how far its flange reaches at most, in nm, the long way and the short; None when nobody measured it.
+    is how far its flange reaches at most, in nm, the long way and the short; None when nobody measured it. `further` is
+    how much further out, in nm, its cone comes at most when it plays; nothing where nobody says so.
     """
 
     key: str
@@ -58,6 +59,7 @@ class SpeakerNeeds:
     asked: frozenset[SpeakerNeed] = frozenset(SPEAKER_NEEDS)
     borrowed: Mapping[SpeakerNeed, str] = field(default_factory=dict)
     flange: tuple[int, int] | None = None
+    further: int = 0
 
     def key_of(self, need: SpeakerNeed) -> str:
         """Whose size one need is."""
@@ -114,6 +116,7 @@ def needs_of_sizes(sizes: Mapping[str, Quantity], like: SpeakerNeeds | None = No
         snug=typed.snug | {need for need in like.snug if need in rest},
         borrowed=dict.fromkeys(rest, like.key),
         flange=typed.flange or like.flange,
+        further=like.further if "front height" in rest else typed.further,
     )
 
 
@@ -168,13 +171,15 @@ def _playing(needs: SpeakerNeeds, excursion: Quantity | None) -> SpeakerNeeds:
 
     A printed excursion counts too, since it only ever asks for more.
     """
-    rest = needs.spans["front height"]
-    if excursion is None or rest.high is None:
+    if excursion is None:
         return needs
-    further = excursion.base + (excursion.give or 0)
+    rest, further = needs.spans["front height"], excursion.base + (excursion.give or 0)
+    if rest.high is None:
+        return replace(needs, further=further)
     spans = {**needs.spans, "front height": Span(rest.low, rest.high + further, rest.closed)}
     return replace(
         needs,
+        further=further,
         spans=spans,
         middles={**needs.middles, "front height": needs.middles["front height"] + excursion.base},
     )

@@ -49,13 +49,15 @@ class SpeakerSpot:
         """Whether it may not fit, or leaves less than the house likes."""
         return self.sure_gap < 0 or self.left < self.house
 
-    def words(self, first: str) -> str:
-        """The spot as a sentence, lengths in both units with `first` first."""
+    def words(self, first: str, *, went_in: bool = False) -> str:
+        """The spot as a sentence, lengths in both units with `first` first; `went_in` when it was seen to go in."""
         said = f"{self.need}: it asks {self.asks(first)} at {WHERE[self.size]}; {room_words(self.room, first)}"
         if self.room.most is None or not self.house:
             return said
         if self.left < 0:
-            return f"{said}, so it is short by about {show_length(-self.left, first)}"
+            short = show_length(-self.left, first)
+            seen = f"; by these figures it is short by about {short}, but it was seen to go in"
+            return said + (seen if went_in else f", so it is short by about {short}")
         return f"{said}, so {show_length(self.left, first)} is left; the house wants {show_length(self.house, first)}"
 
     def asks(self, first: str) -> str:

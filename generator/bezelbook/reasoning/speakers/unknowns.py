@@ -1,6 +1,7 @@
 """What an answer about a speaker does not know: what is missing, where to look, and what it would change."""
 
 from collections.abc import Iterator
+from itertools import product
 
 from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.reasoning.room_span import RoomSpan
@@ -8,8 +9,9 @@ from bezelbook.reasoning.speakers.cells import DOORS, WAYS, RoomSize, SpeakerDem
 from bezelbook.reasoning.speakers.evidence import SpeakerStanding, refused_reading
 from bezelbook.reasoning.speakers.question import SpeakerAsked
 from bezelbook.reasoning.speakers.rooms import SpeakerPlace, SpeakerRooms
-from bezelbook.reasoning.speakers.verdict import judge
+from bezelbook.reasoning.speakers.verdict import judge, settled
 from bezelbook.reasoning.unknowns import Missing, open_builds
+from bezelbook.values.shown import show_length
 
 BENCH = "caliper, 2 min on the bench"
 HOLE = ("caliper across it, 2 min", "whether a basket goes through")
@@ -42,6 +44,7 @@ def unknowns(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
     yield from _builds(place, question)
     yield from _thing(question)
     yield from gaps(place, question)
+    yield from _playing(place, question)
     for one in place.evidence.standing:
         yield from _unsaid(place, one)
         yield from _refused(place, one)
@@ -111,6 +114,31 @@ def _thing(question: SpeakerAsked) -> Iterator[Missing]:
     blank = [need for need in blank if need not in needs.printed]
     if blank:
         yield Missing(f"{', '.join(blank)} of {needs.name}: not looked", BENCH, "whether it goes in at all")
+
+
+def _playing(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
+    """Of what was seen to go in, whether its cone clears the grille, where no figure shows that it does."""
+    needs = question.needs
+    if not needs.further or all(_clears(rooms, question, setting) for rooms, setting in _each(place, question)):
+        return
+    if settled(place, question) == "goes in":
+        further = show_length(needs.further, place.frame.book.shop.units_first)
+        yield Missing(
+            f"no figure shows that its cone, up to {further} further out when it plays, clears the grille",
+            "putty inside the grille, play it loud, 3 min",
+            "how thick a ring may be",
+        )
+
+
+def _each(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[tuple[SpeakerRooms, SpeakerSetting]]:
+    return product(place.accounts, question.settings)
+
+
+def _clears(rooms: SpeakerRooms, question: SpeakerAsked, setting: SpeakerSetting) -> bool:
+    """Whether there is room in front for the cone at its furthest, by the figures."""
+    wanted = [demand for demand in demands(rooms.frame, question.needs, setting) if demand.size == "front"]
+    highest = question.needs.spans["front height"].high
+    return not wanted or (highest is not None and rooms.spans(setting, wanted)[0].least >= highest)
 
 
 def _unsaid(place: SpeakerPlace, one: SpeakerStanding) -> Iterator[Missing]:
