@@ -5,6 +5,7 @@ from bezelbook.kinds.note.state import Sizes, State
 from bezelbook.kinds.record import Named
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.quote_fields import Path, fields_said
+from bezelbook.values.ninths import ninths_said
 from bezelbook.values.quantity import Quantity
 
 
@@ -23,7 +24,7 @@ def quote(book: KnowledgeBase, note: AnyNote, at: Path = ()) -> str:
 
 def reading_words(reading: RoomReading) -> str:
     """One reading of a room: what, where, how much, from which face."""
-    zones = "everywhere" if reading.zones == "all" else " and ".join(reading.zones)
+    zones = "everywhere" if reading.zones == "all" else ninths_said(reading.zones)
     parts = [reading.of, zones, reading.reads.typed, f"from the {reading.datum}" if reading.datum else ""]
     parts += [f"to the {reading.hits}" if reading.hits else "", f"by {reading.tool}" if reading.tool else ""]
     return " ".join(part for part in parts if part)
@@ -40,7 +41,7 @@ def _tried(book: KnowledgeBase, note: Tried) -> str:
     if note.reason:
         said += f", because of {note.reason}"
     if note.where:
-        said += f" at the {' and '.join(note.where)}"
+        said += f" at the {ninths_said(note.where)}"
     if note.hit:
         said += f", hits the {note.hit}"
     return said + _state(note) + _words(note)
