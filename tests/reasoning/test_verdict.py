@@ -111,6 +111,13 @@ def test_a_margin_under_the_house_clearance_is_too_close() -> None:
     ]
 
 
+@pytest.mark.parametrize(("width", "said"), [("149 mm", "goes in"), ("150 mm", "too close"), ("150.1 mm", "does not")])
+def test_a_frame_known_exactly_that_misses_only_what_the_house_likes_is_too_close(width: str, said: str) -> None:
+    house = shop(clearances={"width": "1 mm"}, tools={"bench_caliper": "0 mm"})
+    kit = mount(presents={"width": "150 mm caliper"})
+    assert verdict(house, kit, sizes={"width": length(width)}, mounts=("kit",)) == said
+
+
 def test_by_how_much_it_went_in_may_make_another_too_close() -> None:
     eight = measured("m", *(reading("depth", "300 ± 3 mm", ninth) for ninth in ("upper", "centre", "lower")))
     rest = [

@@ -71,6 +71,6 @@ def _close(rooms: Rooms, question: Asked, setting: Setting) -> bool:
         if reading.most is None or room.most is None or need.low is None or need.high is None:
             continue
         tight = need.high + clearance(rooms.frame, demand.need) > room.least
-        if tight and need.low < room.most and reading.least > demand.shift:
+        if tight and need.low <= room.most and reading.least > demand.shift:
             return True
     return False

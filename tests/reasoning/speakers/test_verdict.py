@@ -14,6 +14,7 @@ from tests.reasoning.speakers.doors import (
     reading,
     resolved,
     roomy,
+    shop,
     speaker,
     tried,
 )
@@ -23,6 +24,15 @@ def test_a_ring_of_the_book_that_is_tight_tells_nothing_of_the_place() -> None:
     ring = mount("ring", inner="130.05 ± 0.1 mm", thickness="1 mm caliper")
     assert ask(book(ring), mounts=None).verdict == "nobody has tried"
     assert ask(book(ring), mounts=["ring"]).verdict == "too close"
+
+
+@pytest.mark.parametrize(
+    ("inner", "said"), [("131", "goes in"), ("130.5", "too close"), ("130", "too close"), ("129.9", "does not")]
+)
+def test_a_hole_known_exactly_that_misses_only_what_the_house_likes_is_too_close(inner: str, said: str) -> None:
+    exact = mount("exact", mount_kind="bracket", inner=f"{inner} mm caliper", thickness="1 mm caliper")
+    deep = measured("m", reading("rear depth to glass down", "90 ± 1 mm"), reading("front clearance", "40 ± 1 mm"))
+    assert ask(book(shop(width="1 mm"), exact, deep), mounts=["exact"]).verdict == said
 
 
 def test_what_was_measured_too_near_to_call() -> None:

@@ -82,6 +82,6 @@ def _close(rooms: SpeakerRooms, question: SpeakerAsked, setting: SpeakerSetting)
         if not reading.read or need.high is None or need.low is None:
             continue
         tight = need.high > room.least or not is_clear(rooms.frame, needs, demand, room)
-        if tight and (room.most is None or need.low < room.most):
+        if tight and (room.most is None or need.low <= room.most):
             return True
     return False
