@@ -81,7 +81,7 @@ class Compared:
         if not cell["measured"] or cell["need"] not in self.sizes:
             return False
         need, most = self.need(cell), cell["most"]
-        return bool(need + cell["clearance"] > cell["least"] and (most is None or need < most))
+        return bool(need + cell["clearance"] > cell["least"] and (most is None or need <= most))
 
     @property
     def decides(self) -> tuple[str, str | None, int, int | None] | None:
@@ -349,7 +349,7 @@ def test_a_hole_takes_what_is_exactly_as_wide_and_nothing_wider() -> None:
     place = place_of(book, "hatch-2", "dash")
     question = Question("hatch-2", "dash", mounts=("kit",))
     told = told_of(place, question)
-    for width, verdict in ((182 * MM, "nobody has tried"), (182 * MM + 100, "does not")):
+    for width, verdict in ((182 * MM, "too close"), (182 * MM + 100, "does not")):
         assert agree(book, place, question, told, {"width": width, "height": MM, "depth": MM}).verdict == verdict
 
 

@@ -11,10 +11,11 @@ from bezelbook.reasoning.conditions import Condition
 from bezelbook.reasoning.evidence import Beside, Standing, evidence_at
 from bezelbook.reasoning.number import Spot, deciding, room_words
 from bezelbook.reasoning.offer import Offer
+from bezelbook.reasoning.outlook import Outlook
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNote, PlainNumber
 from bezelbook.reasoning.question import Asked, Question, asked, open_axes
 from bezelbook.reasoning.quote import quote
-from bezelbook.reasoning.room import Outlook, Place
+from bezelbook.reasoning.room import Place
 from bezelbook.reasoning.screens.beside_answer import screens_told
 from bezelbook.reasoning.support import Support, support
 from bezelbook.reasoning.unknowns import Missing, unknowns

@@ -151,8 +151,13 @@ def _deep(need: Need, setting: Setting, ninth: Ninth) -> Demand:
     return Demand(need, cell, shift, ninth)
 
 
-def structure(cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs, ...]) -> list[Constraint]:
-    """What always holds between these numbers: states in order, offsets, holes and part sizes within their ±."""
+def structure(
+    cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs, ...], *, holes_unread: bool = False
+) -> list[Constraint]:
+    """What always holds between these numbers: states in order, offsets, holes and part sizes within their ±.
+
+    With `holes_unread` nothing is known of the holes that mounts frame.
+    """
     rooms = cells | {cell.room for cell in cells if isinstance(cell, PresentedCell)}
     constraints: list[Constraint] = list(_ordered([cell for cell in rooms if isinstance(cell, RoomCell)]))
     constraints += _ordered([cell for cell in cells if isinstance(cell, PresentedCell)])
@@ -161,7 +166,7 @@ def structure(cells: set[Cell], stacks: tuple[Stack, ...], varying: tuple[Needs,
     for cell in sorted(cells, key=repr):
         if isinstance(cell, PresentedCell):
             constraints += between(cell, cell.room, offsets[cell.stack])
-        elif isinstance(cell, HoleCell):
+        elif isinstance(cell, HoleCell) and not holes_unread:
             constraints += between(cell, None, holes[cell.mount, cell.size])
     for needs in varying:
         constraints += _part(needs)

@@ -7,8 +7,9 @@ from bezelbook.reasoning.bounds import Constraint, Rise, exactly
 from bezelbook.reasoning.cells import Demand, Setting, demands
 from bezelbook.reasoning.evidence import ANY_CUT, Standing
 from bezelbook.reasoning.needs import Needs, at_its_word
+from bezelbook.reasoning.outlook import clearance, outlook
 from bezelbook.reasoning.question import Asked, open_axes
-from bezelbook.reasoning.room import Place, Rooms, clearance, outlook
+from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.listed import listed
 from bezelbook.values.shown import show_length

@@ -6,8 +6,9 @@ from typing import Any
 from bezelbook.reasoning.bounds import STRICT, Either, Leaf, Number, Under, nanometres
 from bezelbook.reasoning.cells import Demand, Setting, demands
 from bezelbook.reasoning.needs import NEEDS, needs_of_sizes
+from bezelbook.reasoning.outlook import clearance
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Place, Rooms, clearance
+from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.quantity import read_quantity
 

@@ -3,7 +3,6 @@
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import Literal
 
 from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, numbers_of
 from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
@@ -13,12 +12,10 @@ from bezelbook.reasoning.exits import Exits, may_leave
 from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
-from bezelbook.reasoning.needs import NEEDS, Need, Needs
+from bezelbook.reasoning.needs import NEEDS, Needs
 from bezelbook.reasoning.start import Start, Starts
 from bezelbook.reasoning.told import Told
 from bezelbook.reasoning.tried import TriedThings
-
-Outlook = Literal["always", "never", "open"]
 
 
 @dataclass(frozen=True)
@@ -26,7 +23,8 @@ class Rooms:
     """Every room and every part size that agrees with a set of standing notes at one place.
 
     All questions are answered by consistency: a part always fits when no such room refuses it, never fits when no
-    such room takes it. What is `assumed` beside the notes may speak of the room seen `through` more mounts.
+    such room takes it. What is `assumed` beside the notes may speak of the room seen `through` more mounts. `by_yes`
+    leaves out what a caliper said of the holes of mounts, so that only what went in shows anything.
     """
 
     frame: Frame
@@ -35,6 +33,7 @@ class Rooms:
     through: tuple[Stack, ...] = ()
     told: Told | None = field(default=None, compare=False)
     begun: Starts = field(default_factory=Starts, compare=False, repr=False)
+    by_yes: bool = False
 
     @cached_property
     def _told(self) -> Told:
@@ -43,7 +42,7 @@ class Rooms:
     @property
     def _known(self) -> Hashable:
         """What everything said of these rooms depends on, beside the question."""
-        return self.notes, self.assumed, self.through
+        return self.notes, self.assumed, self.through, self.by_yes
 
     @cached_property
     def _tried(self) -> TriedThings:
@@ -86,7 +85,8 @@ class Rooms:
         constraints = [*self._claims(varying, exits), *met]
         vary = tuple(self._tried.parts[key] for key in sorted(varying))
         stacks = self._stacks((setting.stack,) if setting else ())
-        return [*constraints, *structure({*_cells(constraints), *self._assumed_cells}, stacks, vary)]
+        cells = {*_cells(constraints), *self._assumed_cells}
+        return [*constraints, *structure(cells, stacks, vary, holes_unread=self.by_yes)]
 
     def assuming(self, bounds: Iterable[Constraint], through: tuple[Stack, ...] = ()) -> "Rooms":
         """The rooms of the same notes in which these bounds hold as well."""
@@ -168,7 +168,7 @@ class Rooms:
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
         yeses = (one for one in self.notes if one.says == "goes in")
-        return self.agreeing(self._told.without_gap(one) for one in yeses)
+        return replace(self.agreeing(self._told.without_gap(one) for one in yeses), by_yes=True)
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
@@ -200,49 +200,6 @@ class Place:
         rooms = self.all_notes
         sets = maximal_consistent(rooms.notes, lambda notes: rooms.agreeing(notes).possible)
         return tuple(map(rooms.agreeing, sets))
-
-
-def outlook(rooms: Rooms, needs: Needs, settings: tuple[Setting, ...]) -> Outlook:
-    """Whether a part fits in every room that these notes allow, in none, or neither, over all the settings.
-
-    Notes that allow no room at all settle nothing.
-    """
-    if not rooms.possible:
-        return "open"
-    if all(always_fits(rooms, needs, setting) for setting in settings):
-        return "always"
-    return "open" if any(rooms.takes(needs, setting) for setting in settings) else "never"
-
-
-def always_fits(rooms: Rooms, needs: Needs, setting: Setting) -> bool:
-    """Whether every demand is met for certain, with the house clearance where readings rather than a yes carry it.
-
-    What asks nothing of this opening is not said to fit it.
-    """
-    sure, plug = demands(rooms.frame, needs, setting)
-    wanted = sure + plug
-    if not wanted or rooms.refuses(needs, setting, wanted):
-        return False
-    if not rooms.refuses(needs, setting, [with_clearance(rooms.frame, demand) for demand in wanted]):
-        return True
-    proven = rooms.fitted()
-    return all(
-        not rooms.refuses(needs, setting, (with_clearance(rooms.frame, demand),))
-        or not proven.refuses(needs, setting, (demand,))
-        for demand in wanted
-    )
-
-
-def with_clearance(frame: Frame, demand: Demand) -> Demand:
-    """The same demand with the room the house likes to leave."""
-    return demand._replace(shift=demand.shift - clearance(frame, demand.need))
-
-
-def clearance(frame: Frame, need: Need) -> int:
-    """The house clearance for a need, in nanometres; a nose needs none of its own beyond the height's."""
-    house = frame.book.shop.clearances
-    by_need = {"width": house.width, "depth": house.depth, "plug": house.depth}
-    return by_need.get(need, house.height).base
 
 
 def _cells(constraints: Iterable[Constraint]) -> Iterable[Cell]:

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from bezelbook.kinds.note.record import Tried
 from bezelbook.reasoning.evidence import Standing, witnesses
 from bezelbook.reasoning.maximal import contradiction
+from bezelbook.reasoning.outlook import Outlook, outlook
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Outlook, Place, Rooms, outlook
+from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.values.words import STRONG, Sureness
 
 

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from bezelbook.reasoning.cells import Setting, demands
 from bezelbook.reasoning.conditions import Condition, conditions
+from bezelbook.reasoning.outlook import Outlook, clearance, outlook
 from bezelbook.reasoning.question import Asked
-from bezelbook.reasoning.room import Outlook, Place, Rooms, clearance, outlook
+from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.reasoning.room_span import room_spans
 from bezelbook.values.words import AnswerVerdict
 

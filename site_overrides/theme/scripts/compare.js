@@ -71,7 +71,7 @@ bezelbook.compare = (() => {
     return cells.some(({ need, measured, clearance, least, most }) => {
       if (!measured || !needs[need]) return false;
       const [low, high] = needs[need];
-      return high + clearance > least && (most === null || low < most);
+      return high + clearance > least && (most === null || low <= most);
     });
   }
 

@@ -9,7 +9,8 @@ from bezelbook.reasoning.cells import Cell, Demand, Setting, cells_met, demands,
 from bezelbook.reasoning.evidence import UNCUT
 from bezelbook.reasoning.mounting import BARE, HOLES
 from bezelbook.reasoning.needs import Need, Needs
-from bezelbook.reasoning.room import Rooms, clearance
+from bezelbook.reasoning.outlook import clearance
+from bezelbook.reasoning.room import Rooms
 from bezelbook.values.span import UNKNOWN, Span
 from bezelbook.values.words import NINTHS, Ninth
 

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from bezelbook.kinds.asked.record import Asked as AskedRecord
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import Build
+from bezelbook.reasoning.outlook import always_fits
 from bezelbook.reasoning.question import Asked, Question, asked
-from bezelbook.reasoning.room import Place, Rooms, always_fits
+from bezelbook.reasoning.room import Place, Rooms
 
 
 @dataclass(frozen=True, slots=True)

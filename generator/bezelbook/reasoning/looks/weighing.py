@@ -7,7 +7,7 @@ from bezelbook.reasoning.cells import Demand, demands
 from bezelbook.reasoning.evidence import Standing
 from bezelbook.reasoning.looks.met import AllMet, Met, Read, Room
 from bezelbook.reasoning.needs import Needs
-from bezelbook.reasoning.room import with_clearance
+from bezelbook.reasoning.outlook import with_clearance
 
 NOTHING_MORE = Read({})
 

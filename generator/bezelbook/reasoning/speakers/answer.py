@@ -7,10 +7,10 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.answer import Quoted, plain_note
 from bezelbook.reasoning.number import room_words
 from bezelbook.reasoning.offer import Offer
+from bezelbook.reasoning.outlook import Outlook
 from bezelbook.reasoning.plain import PlainAnswer, PlainFor, PlainNumber
 from bezelbook.reasoning.question import open_axes
 from bezelbook.reasoning.quote import quote
-from bezelbook.reasoning.room import Outlook
 from bezelbook.reasoning.speakers.conditions import SpeakerCondition
 from bezelbook.reasoning.speakers.covering import uncovered
 from bezelbook.reasoning.speakers.fastening import fastening, typed_circle

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bezelbook.reasoning.room import Outlook
+from bezelbook.reasoning.outlook import Outlook
 from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import RoomSize, SpeakerDemand, SpeakerFrame, SpeakerSetting, demands
 from bezelbook.reasoning.speakers.covering import falls_through
