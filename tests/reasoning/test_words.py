@@ -231,6 +231,13 @@ def test_a_size_that_is_no_depth_asks_for_the_depth() -> None:
     assert {need: size.typed for need, size in found.opening.sizes.items()} == {"width": "178 mm"}
 
 
+def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_depth() -> None:
+    found = asked("compact hatch double, the slim one")
+    assert (found.ask, found.options) == ("How deep is it?", (("slim double", "slim"),))
+    assert found.opening is not None
+    assert asked("compact hatch double").options == ()
+
+
 def test_two_sizes_that_may_be_the_depth_are_offered() -> None:
     found = asked("165 mm or 170 mm compact hatch")
     assert found == Choice("Which of these is its depth?", (("165 mm", "165 mm deep"), ("170 mm", "170 mm deep")))

@@ -90,7 +90,8 @@ def _of_opening(book: KnowledgeBase, vehicle: Vehicle, phrases: tuple[Phrase, ..
     unit = units[0] if len(units) == 1 else None
     question = Question(vehicle.id, place, _splits(vehicle, found), year, mounts, unit=unit, sizes=said.sizes)
     if len(units) > 1 or said.rivals or not (units or "depth" in said.sizes):
-        choice = _which_thing(book, units, said.rivals, sized=bool(said.sizes))
+        near = found.nearest(one for one in phrases if one.points == "unit") if said.sizes else []
+        choice = _which_thing(book, units or near, said.rivals, sized=bool(said.sizes) and not units)
         return Reading(replace(choice, opening=question) if choice.ask == HOW_DEEP else choice, said.took)
     return Reading(question, said.took + untold)
 
@@ -180,8 +181,6 @@ def _which_vehicle(vehicles: Collection[Vehicle]) -> Choice:
 def _which_thing(book: KnowledgeBase, units: list[str], rivals: tuple[str, ...], *, sized: bool) -> Choice:
     if rivals:
         return Choice("Which of these is its depth?", tuple((size, f"{size} deep") for size in rivals))
-    if sized and not units:
-        return Choice(HOW_DEEP, ())
-    named = {id_: book.head_units[id_] for id_ in units} or book.head_units
-    options = tuple((unit.name, spoken(id_)) for id_, unit in named.items())
-    return Choice("Which one?" if units else "Which one, or how deep is it?", options)
+    named = {id_: book.head_units[id_] for id_ in units}
+    options = tuple((unit.name, spoken(id_)) for id_, unit in (named if named or sized else book.head_units).items())
+    return Choice(HOW_DEEP if sized else "Which one?" if units else "Which one, or how deep is it?", options)

@@ -55,7 +55,7 @@
     try {
       if (reading.choice && reading.choice.at && reading.choice.at.length) return [...taken, ...await bezelbook.spokenBox.asked(reading.choice, text, add)];
       if (reading.choice && reading.choice.opening) return [...taken, ...await framed(reading, text)];
-      if (reading.choice) return [...taken, missing(reading, text)];
+      if (reading.choice) return [...taken, ...missing(reading, text)];
       if (reading.wiring) return [...taken, wiringOf(reading.wiring)];
       const vehicle = await bezelbook.open(reading.question.vehicle);
       return [...taken, replied(vehicle, reading.question)];
@@ -71,7 +71,7 @@
     const { answer } = bezelbook.reply.reply(vehicle, opening);
     if (answer && answer.verdict === "does not") return [replied(vehicle, opening)];
     const lines = bezelbook.reply.depths(vehicle, opening).map((line) => make("li", {}, said(line)));
-    return [make("section", { class: "known" }, make("ul", {}, lines)), missing(reading, text)];
+    return [make("section", { class: "known" }, make("ul", {}, lines)), ...missing(reading, text)];
   }
 
   // How numbers were read, with the other reading one press away, and the words that named nothing.
@@ -100,11 +100,14 @@
     return parts.map(([, part]) => part).join(" x ");
   }
 
-  function missing({ choice: { about, ask: words, options } }, text) {
-    if (about === "depth" && !options.length) return deep(words);
-    const near = bezelbook.names.nearest(options, text).map(([name, say]) => ({ words: name, tell: "", press: add(say) }));
+  function missing({ choice: { about, ask: words, options, open } }, text) {
+    if (open) return [deep(words), ...(options.length ? [asking("Or is it this one?", offered(options, text))] : [])];
     const note = about === "thing" ? make("p", { class: "hint" }, "Or type its depth, such as 165, or its width x height x depth.") : null;
-    return asking(words, near, note);
+    return [asking(words, offered(options, text), note)];
+  }
+
+  function offered(options, text) {
+    return bezelbook.names.nearest(options, text).map(([name, say]) => ({ words: name, tell: "", press: add(say) }));
   }
 
   function replied(vehicle, question) {

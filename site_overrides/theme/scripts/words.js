@@ -3,6 +3,8 @@
 
 bezelbook.words = (() => {
   const WIDTH_FIRST = ["width", "height", "depth"];
+  // One word in common is chance: "double" is in many names.
+  const LEAST_SHARED = 1;
 
   // Lower case, generations said one way, nothing but words and sizes.
   function fold(text) {
@@ -104,6 +106,18 @@ bezelbook.words = (() => {
     return [...new Set(shares.map(({ id }) => id))];
   }
 
+  // What is named by the phrases that share most unused words that tell something, and two of them at least.
+  function nearest(found, phrases) {
+    const words = new Set(found.left.filter((word) => word && tells(word)));
+    const shared = new Map();
+    for (const { id, words: its } of phrases) {
+      const number = new Set(its.split(" ").filter((word) => words.has(word))).size;
+      shared.set(id, Math.max(number, shared.get(id) ?? LEAST_SHARED));
+    }
+    const most = Math.max(LEAST_SHARED, ...shared.values());
+    return [...shared.keys()].filter((id) => shared.get(id) === most && most > LEAST_SHARED);
+  }
+
   function tells(word) {
     return /^[a-z]/.test(word) && !bezelbook.told.reading.fillers.includes(word);
   }
@@ -196,14 +210,18 @@ bezelbook.words = (() => {
   }
 
   // Null when what is asked about is plain: one thing, or sizes with a depth among them.
-  function whichThing({ sized }, units) {
+  function whichThing(found, units) {
+    const { sized } = found;
     if (units.length <= 1 && !sized.rivals.length && (units.length || sized.sizes.depth)) return null;
     const rivals = sized.rivals.map((size) => [size, `${size} deep`]);
     if (rivals.length) return { about: "depth", ask: "Which of these is its depth?", options: rivals };
-    if (Object.keys(sized.sizes).length && !units.length) return { about: "depth", ask: "How deep is it?", options: [], open: true };
-    const things = units.length ? units.map((id) => bezelbook.told.units.find((one) => one.id === id)) : bezelbook.told.units;
-    const ask = units.length ? "Which one?" : "Which one, or how deep is it?";
-    return { about: "thing", ask, options: things.map(({ id, name }) => [name, spoken(id)]) };
+    const optionsOf = (ids) => ids.map((id) => [bezelbook.told.units.find((one) => one.id === id).name, spoken(id)]);
+    if (Object.keys(sized.sizes).length && !units.length) {
+      const near = nearest(found, bezelbook.told.phrases.filter(({ points }) => points === "unit"));
+      return { about: "depth", ask: "How deep is it?", options: optionsOf(near), open: true };
+    }
+    if (units.length) return { about: "thing", ask: "Which one?", options: optionsOf(units) };
+    return { about: "thing", ask: "Which one, or how deep is it?", options: optionsOf(bezelbook.told.units.map(({ id }) => id)) };
   }
 
   function spoken(id) {

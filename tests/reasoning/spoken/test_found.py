@@ -53,6 +53,17 @@ def test_a_shared_word_names_a_thing_unless_it_tells_nothing() -> None:
     assert [tells("ring"), tells("the"), tells("6x9")] == [True, False, False]
 
 
+def test_what_shares_most_words_is_nearest_if_it_shares_more_than_one() -> None:
+    disc = Phrase(("full", "double", "with", "disc", "slot"), "unit", "full")
+    older = Phrase(("disc", "double", "older"), "unit", "older")
+    also = Phrase(("the", "disc"), "unit", "older")
+    assert found("disc full double").nearest([disc, older, also]) == ["full"]
+    assert found("double disc").nearest([disc, older, also]) == ["full", "older"]
+    assert found("double double the with").nearest([disc, older, also]) == []
+    assert found("full double disc", Phrase(("full", "double"), "mount", "m")).nearest([disc]) == []
+    assert found("disc").nearest([]) == []
+
+
 def test_patterns_are_replaced_in_turn_with_their_groups() -> None:
     assert replaced("4 by 6", (("(4) by (6)", "$1x$2"), ("4x6", "oval"))) == "oval"
     assert spoken("front-door-left") == "front door left"

@@ -149,6 +149,16 @@ def test_it_asks_how_deep_when_only_the_front_was_typed(at_home: Home, worked_si
     assert asked(page) == "hatch 2 late 177 x 99 110 deep"
 
 
+def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_depth(
+    at_home: Home, counter_site: Path
+) -> None:
+    page = at_home(counter_site, "hatch 2 double, slim one")
+    expect(page.get_by_label("Depth")).to_be_visible()
+    expect(page.locator(".option")).to_have_text(["Slim double, seven inch"])
+    option(page, "Slim double").click()
+    expect(ticket(page).locator(".for")).to_contain_text("Slim double, seven inch")
+
+
 def test_it_asks_for_the_one_split_that_matters_and_says_what_each_side_changes(
     at_home: Home, worked_site: Path
 ) -> None:

@@ -9,6 +9,9 @@ from bezelbook.reasoning.question import Question
 from bezelbook.reasoning.speakers.question import SpeakerQuestion
 from bezelbook.reasoning.vocabulary import FILLERS, Phrase, Points
 
+# One word in common is chance: "double" is in many names.
+LEAST_SHARED = 1
+
 
 @dataclass(frozen=True)
 class Choice:
@@ -68,6 +71,14 @@ class Found:
         """What is named by a phrase that shares an unused word; words that tell nothing do not count."""
         words = {word for word in self.left if word is not None and tells(word)}
         return list(dict.fromkeys(phrase.id for phrase in phrases if words & set(phrase.words)))
+
+    def nearest(self, phrases: Iterable[Phrase]) -> list[str]:
+        """What is named by the phrases that share most unused words that tell something, and two of them at least."""
+        words = {word for word in self.left if word is not None and tells(word)}
+        shared: dict[str, int] = {}
+        for phrase in phrases:
+            shared[phrase.id] = max(len(words & set(phrase.words)), shared.get(phrase.id, LEAST_SHARED))
+        return [id_ for id_, number in shared.items() if number == max(shared.values()) > LEAST_SHARED]
 
     def give_back(self, words: Collection[str]) -> None:
         """Take none of these words for a build: beside a place for a speaker, left is a side and no steering hand."""
