@@ -232,10 +232,11 @@ def test_a_size_that_is_no_depth_asks_for_the_depth() -> None:
 
 
 def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_depth() -> None:
-    found = asked("compact hatch double, the slim one")
-    assert (found.ask, found.options) == ("How deep is it?", (("slim double", "slim"),))
+    of = book(HATCH, unit("two-high", name="disc double with a slot"), unit("other", name="shallow double"))
+    found = asked("compact hatch double, with disc", of)
+    assert (found.ask, found.options) == ("How deep is it?", (("disc double with a slot", "two high"),))
     assert found.opening is not None
-    assert asked("compact hatch double").options == ()
+    assert asked("compact hatch double", of).options == ()
 
 
 def test_two_sizes_that_may_be_the_depth_are_offered() -> None:

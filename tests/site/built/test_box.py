@@ -152,11 +152,11 @@ def test_it_asks_how_deep_when_only_the_front_was_typed(at_home: Home, worked_si
 def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_depth(
     at_home: Home, counter_site: Path
 ) -> None:
-    page = at_home(counter_site, "hatch 2 double, slim one")
+    page = at_home(counter_site, "hatch 2 double, full, disc")
     expect(page.get_by_label("Depth")).to_be_visible()
-    expect(page.locator(".option")).to_have_text(["Slim double, seven inch"])
-    option(page, "Slim double").click()
-    expect(ticket(page).locator(".for")).to_contain_text("Slim double, seven inch")
+    expect(page.locator(".option")).to_have_text(["Full double with a disc"])
+    option(page, "Full double").click()
+    expect(ticket(page).locator(".for")).to_contain_text("Full double with a disc")
 
 
 def test_it_asks_for_the_one_split_that_matters_and_says_what_each_side_changes(
