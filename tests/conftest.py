@@ -1,6 +1,5 @@
 """Where the tests find the project's own files, and how hard they look for a counter-example."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -57,14 +56,9 @@ def vectors(root: Path) -> Path:
 WHOLE = ("/tests/publish/", "/tests/cli/")
 
 
-@pytest.hookimpl(wrapper=True, tryfirst=True)
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> Iterator[None]:
-    """Coverage comes from the tests of each module of the core; counting lines elsewhere would slow it threefold.
-
-    Whatever is counted goes first: an answer kept from a test that is not would hide lines from one that is.
-    """
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Coverage comes from the tests of each module of the core; counting lines elsewhere would slow it threefold."""
     for item in items:
         if any(folder in item.path.as_posix() for folder in WHOLE):
             item.add_marker(pytest.mark.no_cover)
-    yield
-    items.sort(key=lambda item: item.get_closest_marker("no_cover") is not None)

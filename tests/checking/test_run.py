@@ -144,6 +144,7 @@ def edited(book: Files, edit: tuple[tuple[tuple[str, str], Mapping[str, Any]], b
     return {**rest, where: text} if keep else rest
 
 
+@pytest.mark.no_cover  # hundreds of edited books, which counting lines would slow; the others reach all that it does
 @settings(max_examples=200)
 @given(books, edits)
 def test_checking_after_edits_with_what_was_kept_finds_what_checking_everything_finds(

@@ -1,10 +1,7 @@
 """What there is to publish of the two books that are in the project."""
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from pathlib import Path
 
-import coverage
 import pytest
 
 from bezelbook.pipeline import knowledge_of
@@ -36,9 +33,8 @@ def worked_files(worked: Knowledge) -> tuple[SiteFile, ...]:
 
 @pytest.fixture(scope="session")
 def demo_files(demo: Knowledge) -> tuple[SiteFile, ...]:
-    """Every file of the published book's site. Which lines made them is not counted: small books count those."""
-    with uncounted():
-        return site_files(demo)
+    """Every file of the published book's site."""
+    return site_files(demo)
 
 
 @pytest.fixture(scope="session")
@@ -55,17 +51,6 @@ def demo_pages(demo_files: tuple[SiteFile, ...]) -> dict[str, Element]:
 
 def pages_of(files: tuple[SiteFile, ...]) -> dict[str, Element]:
     return {path: parsed(body) for path, body in bodies(files).items()}
-
-
-@contextmanager
-def uncounted() -> Iterator[None]:
-    """Lines that run meanwhile are not counted, which makes a whole site three times as fast."""
-    counting = coverage.Coverage.current()
-    if counting:
-        counting.stop()
-    yield
-    if counting:
-        counting.start()
 
 
 @pytest.fixture(scope="session")
