@@ -10,7 +10,7 @@ from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, d
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.exits import Exits, may_leave
-from bezelbook.reasoning.extremes import Ends, ends_of
+from bezelbook.reasoning.extremes import Ends
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Need, Needs
@@ -141,16 +141,15 @@ class Rooms:
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
         return frozenset(key for key in keys if key in self._tried.parts and not self._tried.parts[key].exact)
 
-    def leaves(self, setting: Setting, *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
-        ways = self._tried.exits(None, None) if eager else (None,)
-        starts = (self._start(None, setting, exits) for exits in ways)
-        return [leaf for start in starts for leaf in start.leaves(eager=eager)]
+    def leaves(self, setting: Setting) -> list[Leaf]:
+        """The least solutions of the notes' bounds, with all that a setting meets: every choice, for every exit."""
+        starts = (self._start(None, setting, exits) for exits in self._tried.exits(None, None))
+        return [leaf for start in starts for leaf in start.leaves(eager=True)]
 
     def ends(self, setting: Setting) -> Mapping[Cell, Ends]:
         """How small and how large each number can be that a setting meets."""
         question = ("ends", self._known, setting.meets)
-        return self._told.once(question, lambda: ends_of(self.leaves(setting), cells_met(setting)))
+        return self._told.once(question, lambda: self._start(None, setting, None).ends(cells_met(setting)))
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -168,15 +167,15 @@ class Rooms:
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
         yeses = (one for one in self.notes if one.says == "goes in")
-        return self.agreeing(self._told.without_gap(one) for one in yeses)
+        return self._agreeing_once(tuple(self._told.without_gap(one) for one in yeses))
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
-        return self._measured
+        return self._agreeing_once(tuple(one for one in self.notes if one.says == "reading" or one.has_gap))
 
-    @cached_property
-    def _measured(self) -> "Rooms":
-        return self.agreeing(one for one in self.notes if one.says == "reading" or one.has_gap)
+    def _agreeing_once(self, notes: tuple[Standing, ...]) -> "Rooms":
+        """The same ones each time, so that what was begun for them is kept as well."""
+        return self._told.once(("rooms", notes), lambda: self.agreeing(notes))
 
 
 @dataclass(frozen=True)

@@ -1,9 +1,10 @@
 """Bounds that many questions start from, solved as far as they go without any question."""
 
-from collections.abc import Callable, Hashable, Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 
 from bezelbook.reasoning.bounds import Constraint, Leaf, Search, before_choices
+from bezelbook.reasoning.extremes import Ends, N, ends_of
 
 # How many starting points for questions are kept; each is worked out again when it is wanted again.
 MOST_STARTS = 200
@@ -28,6 +29,10 @@ class Start:
     def leaves(self, *, eager: bool = False) -> Iterator[Leaf]:
         """The least solution of each consistent way through the choices, as `Search` has it."""
         return Search(eager=eager).leaves((), self._branch) if self._branch else iter(())
+
+    def ends(self, numbers: Sequence[N]) -> Mapping[N, Ends]:
+        """How small and how large each number can be, as `ends_of` has it."""
+        return ends_of(self._branch, numbers)
 
     def agrees(self, extra: Iterable[Constraint]) -> bool:
         """Whether any numbers satisfy these bounds and those; never a false no.
