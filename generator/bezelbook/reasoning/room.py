@@ -2,11 +2,11 @@
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, partial
 from typing import Literal
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, numbers_of
-from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, numbers_of
+from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure, structure_met
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.exits import Exits, may_leave
@@ -53,8 +53,9 @@ class Rooms:
         """Whose sizes a note is about; None for a reading."""
         return self._tried.key_of(one)
 
-    def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
-        return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
+    @cached_property
+    def _stacks(self) -> tuple[Stack, ...]:
+        return (*(one.stack for one in self.notes if one.stack is not None), *self.through)
 
     def _claims(self, varying: frozenset[str], exits: Exits | None) -> Iterator[Constraint]:
         split = exits is not None and self._tried.tries_exits
@@ -71,22 +72,22 @@ class Rooms:
         The notes alone are solved once for all rooms that were `begun` together, whatever else those assume.
         """
         varying = self._tried.varying | self._shared(needs)
-        key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
-        wide = (key, self._assumed_cells, self.through)
-        notes = self.begun.of(wide, lambda: Start(self._system(varying, setting, exits)))
-        return self._starts.of(key, lambda: notes.adding(self.assumed)) if self.assumed else notes
+        key: Hashable = (varying, None if exits is None else tuple(exits.items()), self._assumed_cells, self.through)
+        start = notes = self.begun.of(key, lambda: Start(self._system(varying, exits)))
+        if setting:
+            key, more = (key, setting.meets), partial(structure_met, setting, notes.numbers, self._stacks)
+            start = self.begun.of(key, lambda: notes.adding(more()))
+        return self._starts.of(key, lambda: start.adding(self.assumed)) if self.assumed else start
 
     @cached_property
     def _assumed_cells(self) -> frozenset[Cell]:
         return frozenset(_cells(self.assumed))
 
-    def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
-        """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
-        met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
-        constraints = [*self._claims(varying, exits), *met]
+    def _system(self, varying: frozenset[str], exits: Exits | None) -> list[Constraint]:
+        """The notes' bounds, and the structure between every number that occurs in them or in what is assumed."""
+        constraints = list(self._claims(varying, exits))
         vary = tuple(self._tried.parts[key] for key in sorted(varying))
-        stacks = self._stacks((setting.stack,) if setting else ())
-        return [*constraints, *structure({*_cells(constraints), *self._assumed_cells}, stacks, vary)]
+        return [*constraints, *structure({*_cells(constraints), *self._assumed_cells}, self._stacks, vary)]
 
     def assuming(self, bounds: Iterable[Constraint], through: tuple[Stack, ...] = ()) -> "Rooms":
         """The rooms of the same notes in which these bounds hold as well."""
