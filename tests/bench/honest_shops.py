@@ -1,7 +1,7 @@
 """Made-up shops that write nothing false: how many firm answers their books give, and how many are wrong."""
 
 from collections import Counter as Tally
-from collections.abc import Iterator
+from collections.abc import Generator
 
 from tests.simulator.counter import FIRM, Draw, Wrong, make, tried_out
 from tests.simulator.doors.draw import draw_door_world
@@ -17,14 +17,18 @@ NOTES = (30, 40, 50, 60, 75)
 SHOWN = 3
 
 
-def lived_through(seed: str) -> Iterator[str]:
-    """Shops with openings, then shops with doors, each kind until it gave enough firm answers."""
-    yield from of_one_kind("openings", seed, draw_world, WANTED, NEAR)
-    yield from of_one_kind("doors", f"{seed}-doors", draw_door_world, AT_DOORS, NEAR_DOORS)
+def lived_through(seed: str) -> Generator[str, None, int]:
+    """Shops with openings, then shops with doors, each kind until it gave enough firm answers.
+
+    What it comes to is how many of those were wrong.
+    """
+    wrong = yield from of_one_kind("openings", seed, draw_world, WANTED, NEAR)
+    at_doors = yield from of_one_kind("doors", f"{seed}-doors", draw_door_world, AT_DOORS, NEAR_DOORS)
+    return wrong + at_doors
 
 
-def of_one_kind(kind: str, seed: str, draw: Draw, wanted: int, near: int) -> Iterator[str]:
-    """Open one made-up shop after another until there are enough firm answers, and say what came of it."""
+def of_one_kind(kind: str, seed: str, draw: Draw, wanted: int, near: int) -> Generator[str, None, int]:
+    """Open one made-up shop after another until there are enough firm answers; say and return how many were wrong."""
     tally: Tally[str] = Tally()
     wrong: list[Wrong] = []
     shops = 0
@@ -40,3 +44,4 @@ def of_one_kind(kind: str, seed: str, draw: Draw, wanted: int, near: int) -> Ite
     yield f"firm answers            {firm:,}, of which {len(wrong)} wrong"
     for one in wrong[:SHOWN]:
         yield from told(shrunk(one))
+    return len(wrong)

@@ -75,6 +75,13 @@ def test_when_the_budget_runs_out_it_does_not_say_no() -> None:
     assert len(list(Search(budget=10).leaves(impossible))) > 1
 
 
+def test_a_branch_that_is_not_wanted_is_left_out_with_all_its_leaves() -> None:
+    either_way = [OneOf((Case((Rise("a", None, size),)), Case((Rise("b", None, size),)))) for size in (3, 2)]
+    search = Search(eager=True, wanted=lambda branch: branch.at("b") < 3)
+    assert [(leaf.at("a"), leaf.at("b")) for leaf in search.leaves(either_way)] == [(3, 0), (3, 2)]
+    assert search.spent == 5
+
+
 def test_the_budget_is_spent_only_by_what_goes_beyond_it() -> None:
     impossible: list[Constraint] = [Rise("a", None, 5), Either((Under("a", None, 3),))]
     assert not Search(budget=1).consistent(impossible)

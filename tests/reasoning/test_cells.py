@@ -9,11 +9,13 @@ from bezelbook.reasoning.cells import (
     PresentedCell,
     RoomCell,
     between,
+    cells_met,
     demands,
     depth_cell,
     frame_of,
     hole_cell,
     structure,
+    structure_met,
 )
 from bezelbook.reasoning.mounting import BARE, Stack
 from bezelbook.reasoning.needs import needs_of_sizes, needs_of_unit
@@ -208,6 +210,20 @@ def test_an_offset_with_a_plus_minus_keeps_the_presented_room_within_it() -> Non
     assert not allows(bounds, *known, under(seen, exactly(105_000_000) + 1))
     assert not allows(bounds, *known, Rise(seen, None, exactly(107_000_000)))
     assert allows(bounds, *known, Rise(seen, None, exactly(106_900_000)))
+
+
+def test_what_is_met_in_a_setting_is_tied_to_what_the_notes_speak_of_in_that_build() -> None:
+    of = book(mount(proud="6 ± 1 mm", presents={"width": "182 ± 1 mm"}))
+    kit, met = stack(of, "kit"), setting(of, "kit")._replace(build=room().build)
+    notes = {room("one rib"), PresentedCell(kit.key, room("one rib")), room("one rib", build="early"), None}
+    bounds = structure_met(met, notes, (kit,))
+    known = [Rise(room(), None, HALF_A_METRE)]
+    seen = PresentedCell(kit.key, room("one rib"))
+    assert not allows(bounds, *known, under(room("one rib"), HALF_A_METRE))
+    assert not allows(bounds, *known, under(seen, HALF_A_METRE + exactly(4_000_000)))
+    assert allows(bounds, *known, under(room("one rib", build="early"), HALF_A_METRE))
+    assert not allows(bounds, under(HoleCell("kit", "width"), exactly(181_000_000)))
+    assert all(Rise(cell, None, 0) in bounds for cell in cells_met(met))
 
 
 def test_a_hole_lies_within_what_was_measured_of_it() -> None:

@@ -1,11 +1,13 @@
 """How low and how high a number can be, against trying out all numbers."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
+import pytest
 from hypothesis import given
 
-from bezelbook.reasoning.bounds import Constraint, Either, Leaf, Rise, Search, Under
-from bezelbook.reasoning.extremes import ceiling, ends_of, limit_of, lowest, tops_of
+from bezelbook.reasoning import extremes
+from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, OneOf, Rise, Search, Under, before_choices
+from bezelbook.reasoning.extremes import Ends, ceiling, ends_of, limit_of, lowest, tops_of
 from tests.reasoning.systems import NUMBERS, solutions, systems
 
 
@@ -35,13 +37,46 @@ def test_no_solution_reaches_the_ceiling_of_every_leaf(system: list[Constraint])
             assert max(values[number] for values in found) < max(known)
 
 
+def every_end(system: Sequence[Constraint]) -> dict[str, Ends]:
+    """The ends of each number, with nothing left out: those of every leaf of a search that tries the same things."""
+    through = list(Search().leaves(system))
+    tops = {number: [ceiling(leaf, number) for leaf in through] for number in NUMBERS}
+    highest = {number: None if None in of else max(top for top in of if top is not None) for number, of in tops.items()}
+    return {number: (lowest(through, number), highest[number]) for number in NUMBERS}
+
+
 @given(systems)
 def test_the_ends_of_many_numbers_are_those_of_each(system: list[Constraint]) -> None:
-    through = leaves(system)
-    for number, (low, high) in ends_of(through, NUMBERS).items():
-        tops = [ceiling(leaf, number) for leaf in through]
-        assert low == lowest(through, number)
-        assert high == (None if None in tops else max((top for top in tops if top is not None), default=None))
+    start = before_choices(system)
+    if Search().consistent(system):
+        assert ends_of(start, NUMBERS) == every_end(system)
+    else:
+        assert ends_of(start, NUMBERS) == dict.fromkeys(NUMBERS, (0, None))
+
+
+def test_no_way_is_gone_through_that_tells_nothing_new(monkeypatch: pytest.MonkeyPatch) -> None:
+    # Six lengths, each read at one of nine spots: more ways than the budget, and two of them tell all there is to tell.
+    spots = [f"spot {number}" for number in range(9)]
+    system = [OneOf(tuple(Case((Rise(spot, None, length),)) for spot in spots)) for length in (1, 2, 3, 4, 5, 6)]
+    made: list[Search] = []
+
+    def made_to(wanted: Callable[[Leaf], bool]) -> Search:
+        made.append(Search(wanted=wanted))
+        return made[-1]
+
+    monkeypatch.setattr(extremes, "Search", made_to)
+    assert ends_of(before_choices([*system, Either((Under("spot 0", None, 9),))]), spots) == {
+        spot: (0, 9 if spot == "spot 0" else None) for spot in spots
+    }
+    assert made[0].spent <= 2 * len(spots) * len(system)
+
+
+def test_what_cannot_be_solved_says_nothing_of_its_numbers() -> None:
+    assert (
+        ends_of(None, ["a", "b"])
+        == ends_of(before_choices([OneOf(())]), ["a", "b"])
+        == {"a": (0, None), "b": (0, None)}
+    )
 
 
 def test_the_ceiling_counts_what_a_number_lifts_with_it() -> None:

@@ -2,9 +2,10 @@
 
 from hypothesis import given
 
-from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Under
+from bezelbook.reasoning.bounds import Case, Constraint, Either, OneOf, Rise, Under, before_choices
+from bezelbook.reasoning.extremes import ends_of
 from bezelbook.reasoning.start import MOST_STARTS, Start, Starts
-from tests.reasoning.systems import solutions, systems
+from tests.reasoning.systems import NUMBERS, solutions, systems
 
 
 @given(systems, systems)
@@ -64,3 +65,12 @@ def test_a_start_is_begun_once_as_long_as_it_is_kept() -> None:
         starts.of(number, begin)
     starts.of("a", begin)
     assert len(begun) == MOST_STARTS + 2
+
+
+def test_a_start_knows_the_numbers_that_were_added_last() -> None:
+    assert Start([Rise("a", "b", 1)]).adding([Either((Under("c", None, 3),))]).numbers == {"c", None}
+
+
+@given(systems)
+def test_its_ends_are_those_of_what_it_has(system: list[Constraint]) -> None:
+    assert Start(system).ends(NUMBERS) == ends_of(before_choices(system), NUMBERS)

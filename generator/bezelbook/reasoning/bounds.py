@@ -8,7 +8,7 @@
 #
 # Numbers are nanometres shifted left by SHIFT bits; the low bits count how often "strictly more" was asked for.
 
-from collections.abc import Hashable, Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator
 from dataclasses import dataclass, field
 
 SHIFT = 20
@@ -121,11 +121,12 @@ class Search:
     """A search for solutions; `spent` counts its branches against `budget`, and past that it gives up deciding.
 
     An `eager` search goes through every choice, even one that the least solution happens to keep, so that its leaves
-    say all there is to say.
+    say all there is to say. A branch that is not `wanted` is left out with all its leaves.
     """
 
     budget: int = 3000
     eager: bool = False
+    wanted: Callable[[Leaf], bool] = lambda _: True
     spent: int = field(default=0)
 
     def leaves(self, constraints: Iterable[Constraint], start: Leaf | None = None) -> Iterator[Leaf]:
@@ -144,10 +145,11 @@ class Search:
 
     def _explore(self, branch: Leaf) -> Iterator[Leaf]:
         self.spent += 1
-        if self.spent > self.budget:
-            yield branch
+        if not self.wanted(branch):
             return
-        broken = branch.choices[0] if self.eager and branch.choices else _first_broken(branch)
+        broken = None
+        if self.spent <= self.budget:
+            broken = branch.choices[0] if self.eager and branch.choices else _first_broken(branch)
         if broken is None:
             yield branch
             return

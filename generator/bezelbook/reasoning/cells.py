@@ -1,6 +1,6 @@
 """The numbers a fit is about: the room in each state, the hole a mount presents, and the sizes of a part."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Literal, NamedTuple
 
 from bezelbook.kinds.note.record import AnyNote, Measured, Tried
@@ -184,6 +184,17 @@ def between(cell: Number, base: Number | None, span: Span) -> list[Constraint]:
     if span.high is not None and base is None:
         ends.append(Either((Under(cell, None, exactly(span.high) + (1 - give)),)))
     return ends
+
+
+def structure_met(
+    setting: Setting, others: Iterable[Number | None], stacks: tuple[Stack, ...], *, holes_unread: bool = False
+) -> list[Constraint]:
+    """The same of all that is met in a setting, beside these `others`: none of it is less than nothing."""
+    cells = cells_met(setting)
+    rooms = (cell for cell in others if isinstance(cell, RoomCell | PresentedCell))
+    beside = {cell for cell in rooms if _seen_through(cell)[1].build == setting.build}
+    floors = [Rise(cell, None, 0) for cell in cells]
+    return [*floors, *structure({*cells, *beside}, (*stacks, setting.stack), (), holes_unread=holes_unread)]
 
 
 def _part(needs: Needs) -> list[Constraint]:

@@ -39,7 +39,7 @@ def body_demands(place: Place, setting: Setting) -> tuple[Demand, ...]:
 
 def _setting(place: Place, rooms: Rooms, asked: Asked, setting: Setting) -> dict[str, Any]:
     wanted = body_demands(place, setting)
-    leaves = rooms.leaves(setting, eager=True)
+    leaves = rooms.leaves(setting)
     proven = room_spans(rooms.fitted(), setting, wanted)
     readings = room_spans(rooms.measured(), setting, wanted)
     cells = []

@@ -1,12 +1,13 @@
 """How low and how high one number can be, once all bounds are known."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TypeVar
 
-from bezelbook.reasoning.bounds import Either, Leaf, Number, Under
+from bezelbook.reasoning.bounds import Either, Leaf, Number, Search, Under
 
 N = TypeVar("N", bound=Number)
 Ends = tuple[int, int | None]
+NOTHING_KNOWN: Ends = (0, None)
 
 
 def lowest(leaves: Iterable[Leaf], number: Number) -> int:
@@ -22,15 +23,36 @@ def ceiling(leaf: Leaf, number: Number) -> int | None:
     return _ceiling(leaf, number, tops_of(leaf.eithers))
 
 
-def ends_of(leaves: Sequence[Leaf], numbers: Iterable[N]) -> dict[N, Ends]:
-    """For each number its smallest value over these leaves, and the one it stays under in all; None when none is."""
-    tops = [tops_of(leaf.eithers) for leaf in leaves]
-    found: dict[N, Ends] = {}
-    for number in numbers:
-        highest = [_ceiling(leaf, number, known) for leaf, known in zip(leaves, tops, strict=True)]
-        known = [top for top in highest if top is not None]
-        found[number] = (lowest(leaves, number), max(known) if known and len(known) == len(highest) else None)
-    return found
+def ends_of(start: Leaf | None, numbers: Sequence[N]) -> dict[N, Ends]:
+    """For each number its smallest value over all leaves of a search from here, and the one it stays under in all.
+
+    The latter is None where a leaf has none. Lifting and choosing bring the ends of a number only nearer to each other:
+    a branch is left out once none of its own ends lies beyond those of the leaves so far.
+    """
+    if start is None:
+        return dict.fromkeys(numbers, NOTHING_KNOWN)
+    furthest, found = dict(_ends(start, numbers)), dict[N, Ends]()
+
+    def goes_beyond(branch: Leaf) -> bool:
+        left = [number for number in numbers if found[number] != furthest[number]] if found else []
+        return not found or any(not _within(ends, found[number]) for number, ends in _ends(branch, left))
+
+    for leaf in Search(wanted=goes_beyond).leaves((), start):
+        found.update({number: _both(ends, found.get(number, ends)) for number, ends in _ends(leaf, numbers)})
+    return found or dict.fromkeys(numbers, NOTHING_KNOWN)
+
+
+def _ends(leaf: Leaf, numbers: Iterable[N]) -> Iterator[tuple[N, Ends]]:
+    tops = tops_of(leaf.eithers)
+    return ((number, (leaf.at(number), _ceiling(leaf, number, tops))) for number in numbers)
+
+
+def _within(ends: Ends, than: Ends) -> bool:
+    return ends[0] >= than[0] and (than[1] is None or (ends[1] is not None and ends[1] <= than[1]))
+
+
+def _both(one: Ends, other: Ends) -> Ends:
+    return min(one[0], other[0]), None if one[1] is None or other[1] is None else max(one[1], other[1])
 
 
 def _ceiling(leaf: Leaf, number: Number, tops: Mapping[Number, int]) -> int | None:

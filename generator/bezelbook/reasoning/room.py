@@ -2,14 +2,14 @@
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, partial
 
-from bezelbook.reasoning.bounds import Case, Constraint, Leaf, Rise, numbers_of
-from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure
+from bezelbook.reasoning.bounds import Case, Constraint, Leaf, numbers_of
+from bezelbook.reasoning.cells import Cell, Demand, Frame, Setting, cells_met, demands, structure, structure_met
 from bezelbook.reasoning.claims import fit, misfit, one_of
 from bezelbook.reasoning.evidence import Evidence, Standing
 from bezelbook.reasoning.exits import Exits, may_leave
-from bezelbook.reasoning.extremes import Ends, ends_of
+from bezelbook.reasoning.extremes import Ends
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.mounting import Stack
 from bezelbook.reasoning.needs import NEEDS, Needs
@@ -52,8 +52,9 @@ class Rooms:
         """Whose sizes a note is about; None for a reading."""
         return self._tried.key_of(one)
 
-    def _stacks(self, more: tuple[Stack, ...]) -> tuple[Stack, ...]:
-        return (*(one.stack for one in self.notes if one.stack is not None), *self.through, *more)
+    @cached_property
+    def _stacks(self) -> tuple[Stack, ...]:
+        return (*(one.stack for one in self.notes if one.stack is not None), *self.through)
 
     def _claims(self, varying: frozenset[str], exits: Exits | None) -> Iterator[Constraint]:
         split = exits is not None and self._tried.tries_exits
@@ -70,23 +71,24 @@ class Rooms:
         The notes alone are solved once for all rooms that were `begun` together, whatever else those assume.
         """
         varying = self._tried.varying | self._shared(needs)
-        key = (setting.meets if setting else None, varying, None if exits is None else tuple(exits.items()))
-        wide = (key, self._assumed_cells, self.through)
-        notes = self.begun.of(wide, lambda: Start(self._system(varying, setting, exits)))
-        return self._starts.of(key, lambda: notes.adding(self.assumed)) if self.assumed else notes
+        key: Hashable = (varying, None if exits is None else tuple(exits.items()), self._assumed_cells, self.through)
+        start = notes = self.begun.of(key, lambda: Start(self._system(varying, exits)))
+        if setting:
+            more = partial(structure_met, setting, notes.numbers, self._stacks, holes_unread=self.by_yes)
+            key = (key, setting.meets)
+            start = self.begun.of(key, lambda: notes.adding(more()))
+        return self._starts.of(key, lambda: start.adding(self.assumed)) if self.assumed else start
 
     @cached_property
     def _assumed_cells(self) -> frozenset[Cell]:
         return frozenset(_cells(self.assumed))
 
-    def _system(self, varying: frozenset[str], setting: Setting | None, exits: Exits | None) -> list[Constraint]:
-        """The notes' bounds, and the structure between every number that occurs in them or may be asked about."""
-        met = [Rise(cell, None, 0) for cell in cells_met(setting)] if setting else []  # which holds of every room
-        constraints = [*self._claims(varying, exits), *met]
+    def _system(self, varying: frozenset[str], exits: Exits | None) -> list[Constraint]:
+        """The notes' bounds, and the structure between every number that occurs in them or in what is assumed."""
+        constraints = list(self._claims(varying, exits))
         vary = tuple(self._tried.parts[key] for key in sorted(varying))
-        stacks = self._stacks((setting.stack,) if setting else ())
         cells = {*_cells(constraints), *self._assumed_cells}
-        return [*constraints, *structure(cells, stacks, vary, holes_unread=self.by_yes)]
+        return [*constraints, *structure(cells, self._stacks, vary, holes_unread=self.by_yes)]
 
     def assuming(self, bounds: Iterable[Constraint], through: tuple[Stack, ...] = ()) -> "Rooms":
         """The rooms of the same notes in which these bounds hold as well."""
@@ -141,16 +143,15 @@ class Rooms:
         keys = {needs.key_of(need) for need in NEEDS} if needs else set()
         return frozenset(key for key in keys if key in self._tried.parts and not self._tried.parts[key].exact)
 
-    def leaves(self, setting: Setting, *, eager: bool = False) -> list[Leaf]:
-        """The least solutions of the notes' bounds, with all that a setting meets; eager: tried out for every exit."""
-        ways = self._tried.exits(None, None) if eager else (None,)
-        starts = (self._start(None, setting, exits) for exits in ways)
-        return [leaf for start in starts for leaf in start.leaves(eager=eager)]
+    def leaves(self, setting: Setting) -> list[Leaf]:
+        """The least solutions of the notes' bounds, with all that a setting meets: every choice, for every exit."""
+        starts = (self._start(None, setting, exits) for exits in self._tried.exits(None, None))
+        return [leaf for start in starts for leaf in start.leaves(eager=True)]
 
     def ends(self, setting: Setting) -> Mapping[Cell, Ends]:
         """How small and how large each number can be that a setting meets."""
         question = ("ends", self._known, setting.meets)
-        return self._told.once(question, lambda: ends_of(self.leaves(setting), cells_met(setting)))
+        return self._told.once(question, lambda: self._start(None, setting, None).ends(cells_met(setting)))
 
     def agreeing(self, notes: Iterable[Standing]) -> "Rooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -168,15 +169,16 @@ class Rooms:
     def fitted(self) -> "Rooms":
         """The rooms that agree with what went in and with nothing that was read; by how much it did is a reading."""
         yeses = (one for one in self.notes if one.says == "goes in")
-        return replace(self.agreeing(self._told.without_gap(one) for one in yeses), by_yes=True)
+        return self._agreeing_once(tuple(self._told.without_gap(one) for one in yeses), by_yes=True)
 
     def measured(self) -> "Rooms":
         """The rooms that agree with every reading, and with every note that says by how much."""
-        return self._measured
+        return self._agreeing_once(tuple(one for one in self.notes if one.says == "reading" or one.has_gap))
 
-    @cached_property
-    def _measured(self) -> "Rooms":
-        return self.agreeing(one for one in self.notes if one.says == "reading" or one.has_gap)
+    def _agreeing_once(self, notes: tuple[Standing, ...], *, by_yes: bool = False) -> "Rooms":
+        """The same ones each time, so that what was begun for them is kept as well."""
+        made = partial(Rooms, self.frame, notes, told=self._told, by_yes=by_yes)
+        return self._told.once(("rooms", notes, by_yes), made)
 
 
 @dataclass(frozen=True)

@@ -1,9 +1,10 @@
 """Bounds that many questions start from, solved as far as they go without any question."""
 
-from collections.abc import Callable, Hashable, Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 
-from bezelbook.reasoning.bounds import Constraint, Leaf, Search, before_choices
+from bezelbook.reasoning.bounds import Constraint, Leaf, Number, Search, before_choices, numbers_of
+from bezelbook.reasoning.extremes import Ends, N, ends_of
 
 # How many starting points for questions are kept; each is worked out again when it is wanted again.
 MOST_STARTS = 200
@@ -15,11 +16,17 @@ class Start:
 
     def __init__(self, constraints: Iterable[Constraint], branch: Leaf | None = NO_BOUNDS) -> None:
         """Solve these bounds together with those that a branch has; nothing mends a branch that cannot be."""
-        self._branch = before_choices(constraints, branch) if branch else None
+        self._added = tuple(constraints)
+        self._branch = before_choices(self._added, branch) if branch else None
 
     def adding(self, more: Iterable[Constraint]) -> "Start":
         """The same bounds and more of them."""
         return Start(more, self._branch)
+
+    @cached_property
+    def numbers(self) -> frozenset[Number | None]:
+        """Every number that occurs in what was added last."""
+        return frozenset(numbers_of(self._added))
 
     @cached_property
     def _example(self) -> Leaf | None:
@@ -28,6 +35,10 @@ class Start:
     def leaves(self, *, eager: bool = False) -> Iterator[Leaf]:
         """The least solution of each consistent way through the choices, as `Search` has it."""
         return Search(eager=eager).leaves((), self._branch) if self._branch else iter(())
+
+    def ends(self, numbers: Sequence[N]) -> Mapping[N, Ends]:
+        """How small and how large each number can be, as `ends_of` has it."""
+        return ends_of(self._branch, numbers)
 
     def agrees(self, extra: Iterable[Constraint]) -> bool:
         """Whether any numbers satisfy these bounds and those; never a false no.

@@ -40,6 +40,9 @@ def _minutes(seed: str) -> Iterator[Mapping[str, int]]:
     seeds = (f"{seed}-looks-{number}" for number in count())
     with ProcessPoolExecutor(PROCESSES) as pool:
         ahead = deque(pool.submit(compared, one) for one in islice(seeds, AT_ONCE))
-        while True:
-            yield ahead.popleft().result()
-            ahead.append(pool.submit(compared, next(seeds)))
+        try:
+            while True:
+                yield ahead.popleft().result()
+                ahead.append(pool.submit(compared, next(seeds)))
+        finally:
+            pool.shutdown(cancel_futures=True)

@@ -71,6 +71,7 @@ class Room:
     rooms: Rooms
     setting: Setting
     _met: dict[tuple[Read, Ninth | None], AllMet | None] = field(default_factory=dict, compare=False, repr=False)
+    _asked: dict[Ninth | None, tuple[tuple[Demand, ...], ...]] = field(default_factory=dict, compare=False, repr=False)
     _each: dict[tuple[Need, Ninth | None, Span, Span], Met] = field(default_factory=dict, compare=False, repr=False)
 
     @cached_property
@@ -104,7 +105,9 @@ class Room:
         return self._met[key]
 
     def _all(self, needs: Needs, read: Read) -> AllMet:
-        body, plug = demands(self.rooms.frame, needs, self.setting)
+        if needs.exit not in self._asked:
+            self._asked[needs.exit] = demands(self.rooms.frame, needs, self.setting)
+        body, plug = self._asked[needs.exit]
         return AllMet(tuple(self._one(one, read) for one in body), tuple(self._one(one, read) for one in plug))
 
     def _can_be(self, read: Read) -> bool:
