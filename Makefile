@@ -72,7 +72,9 @@ schema: $(READY) ## write schema/ again after a kind changed
 .PHONY: test
 test: lint browser ## everything that CI asks: style, types, layers, tests, coverage
 	@echo "The tests run in parts, as many at once as there are cores; what each part says is shown when it has ended."
+	@rm -rf $(CAME_OUT)
 	@$(MAKE) --no-print-directory --keep-going --output-sync=target --jobs="$$(getconf _NPROCESSORS_ONLN)" $(PARTS)
+	@$(RUN) -m tests.in_all $(CAME_OUT)
 	@echo "Covered by the tests, branch by branch (values, kinds, reasoning and rules must be whole):"
 	@$(RUN) -m coverage report --format=total --fail-under=0 | sed 's/$$/ % of everything/'
 	@$(RUN) -m coverage report --fail-under=100 \
@@ -85,18 +87,20 @@ test: lint browser ## everything that CI asks: style, types, layers, tests, cove
 # counted can hide lines from one whose lines are, however the parts fall together.
 APART := tests/laws tests/simulator
 PARTS := tests/laws uncounted counted tests/simulator
+CAME_OUT := .came_out
+PART = $(RUN) -m pytest --junitxml='$(CAME_OUT)/$(subst /,-,$@).xml'
 
 .PHONY: counted
 counted: $(READY)
-	@$(RUN) -m pytest -m 'not no_cover' --cov --cov-report=
+	@$(PART) -m 'not no_cover' --cov --cov-report=
 
 .PHONY: uncounted
 uncounted: $(READY)
-	@$(RUN) -m pytest -m no_cover $(APART:%=--ignore=%)
+	@$(PART) -m no_cover $(APART:%=--ignore=%)
 
 .PHONY: $(APART)
 $(APART): $(READY)
-	@$(RUN) -m pytest -m no_cover $@
+	@$(PART) -m no_cover $@
 
 .PHONY: lint
 lint: $(READY) ## the quick part of make test: style, types, layers
