@@ -35,7 +35,7 @@ def opening_clashes(book: KnowledgeBase, vehicle: str, place: str) -> tuple[Clas
     car = book.vehicles[vehicle]
     rooms = Rooms(frame_of(book, car, place), evidence_at(book, car, place).standing)
     ladder = frozenset(frozenset({yes.note.id, no.note.id}) for yes, no in reversed_pairs(book, car, place))
-    found = cores(rooms.notes, lambda notes: _can_be_true(rooms, notes))
+    found = cores(rooms.notes, lambda notes: can_be_true(rooms, notes))
     return gathered(_core(rooms, core, ladder) for core in found)
 
 
@@ -75,10 +75,10 @@ def _speaks_of(one: Standing) -> Iterator[str]:
 def _is_about(rooms: Rooms, core: tuple[Standing, ...], size: str) -> bool:
     """Whether the notes still cannot all be true when of their readings only those of one size count."""
     only = tuple(replace(one, note=_only(one.note, size)) if isinstance(one.note, Measured) else one for one in core)
-    return not _can_be_true(rooms, only)
+    return not can_be_true(rooms, only)
 
 
-def _can_be_true(rooms: Rooms, notes: tuple[Standing, ...]) -> bool:
+def can_be_true(rooms: Rooms, notes: tuple[Standing, ...]) -> bool:
     """Whether some room agrees with these notes, and still does with one depth more of those that are too many for it.
 
     Of a note that leaves open where it read one depth after the other, only the rest bounds a room: each may have been

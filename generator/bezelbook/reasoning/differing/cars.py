@@ -1,10 +1,12 @@
 """Whether two notes are of two sorts of car: the vehicle's splits, and changes that the book has no split for."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
+from functools import partial
 
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Seen, Tried
-from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
+from bezelbook.kinds.vehicle.record import BearsOn, Split, Subject, Vehicle
 from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.differing.axes import SPLIT_AXES
 from bezelbook.reasoning.differing.case import Asked, Case, Said
@@ -77,7 +79,16 @@ def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis,
         matters = _bears(case, axis, named=bears) * _matters(case, said, first, second)
         return matters if built and first != second else Fraction(0)
 
-    return case.unequal(Asked(axis, said, tuple(split.values), split_written(name), name, weighed), explains)
+    asked = Asked(axis, said, tuple(split.values), split_written(name), name, weighed, put=partial(_of_value, name))
+    everywhere = split.model_copy(update={"bears_on": BearsOn()})
+    bearing = vehicle.model_copy(update={"splits": {**vehicle.splits, name: everywhere}})
+    return case.unequal(asked if bears else replace(asked, beside=bearing), explains)
+
+
+def _of_value(name: str, note: AnyNote, value: str) -> AnyNote:
+    """A note of a car of this value."""
+    splits = {} if isinstance(note, Bench) else {**note.splits, name: value}
+    return note.model_copy(update={"splits": splits})
 
 
 def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:

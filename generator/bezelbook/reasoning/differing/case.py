@@ -11,6 +11,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of
 from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.otherwise import Otherwise
 from bezelbook.reasoning.differing.siding import Sided, oddness, sided, weight
 from bezelbook.reasoning.differing.usual import chance, shares, unlike_its_author
 from bezelbook.reasoning.differing.weights import weighs
@@ -28,13 +29,19 @@ def nothing_more(_note: AnyNote) -> bool:
     return False
 
 
+def as_it_is(note: AnyNote, _value: str) -> AnyNote:
+    """A note of which nothing would be otherwise."""
+    return note
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """One thing in which two notes may differ.
 
     `said` is what a note is read as saying, `written` what it does say: they part where a blank stands for the usual
     way. `weighed` says that what is read was already taken at its most generous, and did not make them true;
-    `given_away` that something else in a note shows that its blank stands for something unusual.
+    `given_away` that something else in a note shows that its blank stands for something unusual. `put` is a note with
+    another value in it; `beside` is the vehicle as it would be if what it says of this were not so.
     """
 
     axis: Axis
@@ -44,6 +51,8 @@ class Asked:
     split: str | None = None
     weighed: bool = False
     given_away: Callable[[AnyNote], bool] = nothing_more
+    put: Callable[[AnyNote, str], AnyNote] = as_it_is
+    beside: Vehicle | None = None
 
     def doubt(self, note: AnyNote, usual: Mapping[str, Fraction]) -> Fraction:
         """How far what a note is read as saying may be otherwise; a blank the more, the more is usual besides."""
@@ -74,6 +83,7 @@ class Case:
     clash: Clash
     wanted: int
     weighed: bool = False
+    otherwise: Otherwise | None = None
 
     @property
     def roomier(self) -> AnyNote | None:
@@ -118,11 +128,21 @@ class Case:
         for one, other in product(ours, theirs):
             part = ours[one] * theirs[other] * self._odd(asked, read, (one, other))
             part *= explains(one, other) if part else 0
+            part *= self._settled(asked, read, (one, other)) if part else 0
             part *= self._borne_out(asked, (one, other)) if part else 0
             total += part
             if part > most:
                 most, best = part, (one, other)
         return total, best
+
+    def _settled(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:
+        """How well it settles the clash among all notes of the place, where the clash is over room."""
+        if self.otherwise is None:
+            return Fraction(1)
+        if not asked.weighed:
+            return self.otherwise.settles(vehicle=asked.beside) if asked.beside else Fraction(1)
+        changed = [at for at in (0, 1) if read[at] != values[at]]
+        return self.otherwise.settles({self.notes[at].id: asked.put(self.notes[at], values[at]) for at in changed})
 
     def _borne_out(self, asked: Asked, values: tuple[str, str]) -> Fraction:
         """How far the place's other notes bear it out; what mounts give was taken off before they were compared."""
@@ -144,11 +164,17 @@ def _splits(vehicle: Vehicle, note: AnyNote) -> Mapping[str, str]:
 
 
 def case_of(
-    book: KnowledgeBase, vehicle: Vehicle | None, place: str, notes: tuple[AnyNote, AnyNote], *, weighed: bool = False
+    book: KnowledgeBase,
+    vehicle: Vehicle | None,
+    place: str,
+    notes: tuple[AnyNote, AnyNote],
+    *,
+    weighed: bool = False,
+    core: Otherwise | None = None,
 ) -> Case:
     """The case of two notes at one place of a book, or of as much of a book as a rule may see."""
     around = () if vehicle is None else book.notes_at(vehicle.id, place)
     others = sided(book, around, *notes)
     clash = net_clash_of(book, *notes, compared=True) if weighed else clash_of(book, *notes)
     wanted = clash.by if weighed else net_clash_of(book, *notes).by
-    return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed)
+    return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed, core)

@@ -4,18 +4,19 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from bezelbook.kinds.connector.record import Connector
-from bezelbook.kinds.note.record import AnyNote, Measured, Metered
+from bezelbook.kinds.note.record import AnyNote, Measured, Metered, RoomReading
 from bezelbook.reasoning.differing.axes import said_on
 from bezelbook.reasoning.differing.case import Case
-from bezelbook.reasoning.differing.clash import offset_said
 from bezelbook.reasoning.differing.explanation import Explanation
-from bezelbook.reasoning.differing.weights import FACES_APART, ROUGH, weighs
+from bezelbook.reasoning.differing.weights import BEYOND_USUAL, FACES_APART, ROUGH, weighs
 from bezelbook.reasoning.differing.worded import worded
 from bezelbook.reasoning.mounting import stack_of
+from bezelbook.values.quantity import Quantity
 from bezelbook.values.words import Axis
 
 # What is offered up sits against these.
 WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
+FACES = (*WHERE_THINGS_SIT, "inside face of panel")
 # A difference is a kit's depth when it is within this of it, in nanometres.
 NEAR = 2_000_000
 
@@ -23,7 +24,7 @@ NEAR = 2_000_000
 def read_how(case: Case) -> Iterator[Explanation]:
     """The face, the tool, and from which side cavities were counted, where the notes are readings."""
     readings = [note for note in case.notes if isinstance(note, Measured)]
-    if readings and case.clash.size == "depth":
+    if readings and (case.clash.size == "depth" or case.otherwise):
         yield from _face(case, readings)
     if readings and case.clash.size:
         yield from _tool(case, readings)
@@ -42,7 +43,7 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     faces = [said("datum", note) for note in readings]
     alike = len(set(faces)) == 1 and (len(faces) > 1 or faces[0] in WHERE_THINGS_SIT)
     if case.weighed or (alike and None not in faces):
-        yield from _face_mistaken(case)
+        yield from _face_mistaken(case, readings)
         return
     kit = _just_so_deep(case)
     likely = weighs("two faces" if None not in faces else "a face unsaid")
@@ -53,29 +54,28 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     yield Explanation("datum", words, likely, (more,) if more else ())
 
 
-def _face_mistaken(case: Case) -> Iterator[Explanation]:
-    """What is compared at all was read from faces that are known: a seat may have been written for the bare face.
+def _face_mistaken(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
+    """A depth that was read from another face than it says, where one read from there settles the clash.
 
-    Or the other way round; only where what the mounts hold out is enough. Else what was read deeper than another note
-    leaves it may have been read from the trim.
+    From the trim it is deeper than it is; in front of a face there may be more or less.
     """
-    faces = [one.datum for one in case.clash.between]
-    if case.weighed and len(set(faces)) > 1 and None not in faces and any(_enough_between(case)):
-        first, second = faces if case.clash.roomier == 0 else faces[::-1]
-        words = f"the face: {first} in {case.notes[0].id}, {second} in {case.notes[1].id}"
-        yield Explanation("datum", words, weighs("said wrongly"))
-    elif isinstance(case.roomier, Measured) and case.wanted <= FACES_APART:
-        words = f"the face: {case.roomier.id} may have been read from the trim, which makes it deeper than it is"
-        yield Explanation("datum", words, weighs("laid on the trim"))
+    for note in readings:
+        found = {reading: _settled(case, note, reading) for reading in note.readings if reading.datum in FACES}
+        best = max(found.values(), default=Fraction(0))
+        if best:
+            words = f"the face: {note.id} may have been read from the trim, which makes it deeper than it is"
+            likely = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
+            yield Explanation("datum", words, best * likely * weighs("laid on the trim"))
 
 
-def _enough_between(case: Case) -> Iterator[bool]:
-    """Of each of the two whether there is room enough once the mounts are left out of it, or counted in."""
-    order = case.notes if case.clash.roomier == 0 else case.notes[::-1]
-    for said, note, way in zip(case.clash.between, order, (1, -1), strict=True):
-        out = offset_said(case.book, note)
-        more = 0 if out is None else (-out if said.held else out)
-        yield way * more >= max(case.wanted, 1)
+def _settled(case: Case, note: Measured, reading: RoomReading) -> Fraction:
+    """How well it settles the clash that one reading was from a face up to so far away from the one it names."""
+    if case.otherwise is None:
+        return Fraction(0)
+    way = 0 if reading.of == "front clearance" else FACES_APART // 2
+    further = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
+    kept = (one.model_copy(update={"reads": further}) if one is reading else one for one in note.readings)
+    return case.otherwise.settles({note.id: note.model_copy(update={"readings": tuple(kept)})})
 
 
 def _just_so_deep(case: Case) -> str:

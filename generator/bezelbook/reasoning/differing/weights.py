@@ -26,6 +26,9 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "usual and not said": Weight(Fraction(1, 2), "who measures leaves out what he had in his hands, often enough"),
         "given away": Weight(Fraction(9, 10), "it names a part of the thing that it leaves out"),
         "unlike its author": Weight(Fraction(5, 4), "who always says it and this time did not was interrupted"),
+        # What is left once one thing is taken otherwise.
+        "still at odds": Weight(Fraction(1, 8), "all others agree without it: then it is more than that one thing"),
+        "others at odds": Weight(Fraction(1, 2), "something else is wrong here too, and may be wrong with these"),
         # Sorts of car.
         "splits matter": Weight(Fraction(1, 4), "two sorts differ at a place one time in two, this way round in two"),
         "bears elsewhere": Weight(Fraction(1, 3), "what a split bears on is written from the first places looked at"),
@@ -44,7 +47,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "beyond its reach": Weight(Fraction(1, 4), "and seldom further"),
         # How it was read.
         "two faces": Weight(Fraction(4, 5), "two faces are named: from what is the first reason for false conflict"),
-        "laid on the trim": Weight(Fraction(1, 12), "now and then a ruler is laid on the trim"),
+        "laid on the trim": Weight(Fraction(1, 20), "now and then a ruler is laid on the trim"),
         "a face unsaid": Weight(Fraction(1, 2), "one face is not named"),
         "a kit's depth": Weight(Fraction(9, 10), "the difference is just what a kit is deep"),
         "beyond two faces": Weight(Fraction(1, 8), "faces do not lie so far apart: of what it was"),
