@@ -1,6 +1,7 @@
 """How far the mounts that a place may have hold a thing out, and whether that is what two notes differ in."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 
@@ -25,8 +26,9 @@ def held_out(case: Case) -> Explanation | None:
         return None
     stacks = _stacks(case)
     read = _read_as if case.weighed else mount_said
-    put = partial(_held_by, stacks)
-    asked = Asked("mount", read, tuple(stacks), mount_said, None, case.weighed, _sat_on_something, put)
+    asked = Asked("mount", read, tuple(stacks), mount_said, weighed=case.weighed, given_away=_sat_on_something)
+    if case.weighed:
+        asked = replace(asked, hardly=_off_the_bare_hole, put=partial(_held_by, stacks), unnamed=STRANGE)
     found = case.unequal(asked, _whatever if case.weighed else _explains(case, stacks))
     if found is None:
         return None
@@ -51,6 +53,12 @@ def _read_as(note: AnyNote) -> str | None:
 def _sat_on_something(note: AnyNote) -> bool:
     """Whether a reading names the seat of a mount, or says where its tabs were: then there was one."""
     return isinstance(note, Measured) and (note.tabs is not None or any(one.datum in SEATS for one in note.readings))
+
+
+def _off_the_bare_hole(note: AnyNote) -> bool:
+    """Whether a reading names a face, and that is not the seat of a mount."""
+    named = {one.datum for one in note.readings if one.datum} if isinstance(note, Measured) else set()
+    return bool(named) and not named & set(SEATS)
 
 
 def _stacks(case: Case) -> Mapping[str, Stack]:

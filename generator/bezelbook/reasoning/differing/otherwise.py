@@ -92,9 +92,7 @@ def _put(notes: Room, changes: Mapping[str, AnyNote]) -> Room:
     return tuple(note for note in changed if isinstance(note, Tried | Measured))
 
 
-def otherwise(
-    book: KnowledgeBase, vehicle: Vehicle | None, place: str, core: Iterable[AnyNote]
-) -> Otherwise | None:
+def otherwise(book: KnowledgeBase, vehicle: Vehicle | None, place: str, core: Iterable[AnyNote]) -> Otherwise | None:
     """The same for notes that clash over room, however a blank is read; None for others."""
     notes = tuple(note for note in core if isinstance(note, Tried | Measured))
     if vehicle is None or len(notes) < len(tuple(core)):

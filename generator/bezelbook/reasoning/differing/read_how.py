@@ -17,6 +17,7 @@ from bezelbook.values.words import Axis
 # What is offered up sits against these.
 WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
 FACES = (*WHERE_THINGS_SIT, "inside face of panel")
+IN_FRONT = "front clearance"
 # A difference is a kit's depth when it is within this of it, in nanometres.
 NEAR = 2_000_000
 
@@ -43,7 +44,7 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     faces = [said("datum", note) for note in readings]
     alike = len(set(faces)) == 1 and (len(faces) > 1 or faces[0] in WHERE_THINGS_SIT)
     if case.weighed or (alike and None not in faces):
-        yield from _face_mistaken(case, readings)
+        yield from _face_mistaken(case)
         return
     kit = _just_so_deep(case)
     likely = weighs("two faces" if None not in faces else "a face unsaid")
@@ -54,25 +55,29 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
     yield Explanation("datum", words, likely, (more,) if more else ())
 
 
-def _face_mistaken(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
+def _face_mistaken(case: Case) -> Iterator[Explanation]:
     """A depth that was read from another face than it says, where one read from there settles the clash.
 
     From the trim it is deeper than it is; in front of a face there may be more or less.
     """
-    for note in readings:
-        found = {reading: _settled(case, note, reading) for reading in note.readings if reading.datum in FACES}
-        best = max(found.values(), default=Fraction(0))
+    for at, note in enumerate(case.notes):
+        readings = note.readings if isinstance(note, Measured) else ()
+        found = [(_settled(case, at, one), one.of) for one in readings if one.datum in FACES]
+        best, of = max(found, default=(Fraction(0), ""))
         if best:
-            words = f"the face: {note.id} may have been read from the trim, which makes it deeper than it is"
-            likely = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
-            yield Explanation("datum", words, best * likely * weighs("laid on the trim"))
+            from_trim = "from the trim, which makes it deeper than it is"
+            face = "from another face than it says" if of == IN_FRONT else from_trim
+            within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
+            likely = best * within * case.odd(at) * weighs("laid on the trim")
+            yield Explanation("datum", f"the face: {note.id} may have been read {face}", likely)
 
 
-def _settled(case: Case, note: Measured, reading: RoomReading) -> Fraction:
+def _settled(case: Case, at: int, reading: RoomReading) -> Fraction:
     """How well it settles the clash that one reading was from a face up to so far away from the one it names."""
-    if case.otherwise is None:
+    note = case.notes[at]
+    if case.otherwise is None or not isinstance(note, Measured):
         return Fraction(0)
-    way = 0 if reading.of == "front clearance" else FACES_APART // 2
+    way = 0 if reading.of == IN_FRONT else FACES_APART // 2
     further = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
     kept = (one.model_copy(update={"reads": further}) if one is reading else one for one in note.readings)
     return case.otherwise.settles({note.id: note.model_copy(update={"readings": tuple(kept)})})
