@@ -5,7 +5,7 @@ from typing import Any
 
 from bezelbook.kinds.note.record import AnyNote
 from bezelbook.reasoning.differing.explanation import Explanation
-from bezelbook.reasoning.differing.held_out import framed_by, mount_said
+from bezelbook.reasoning.differing.held_out import mount_said
 from bezelbook.values.span import Span
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import axes, no, note, why, why_still, yes

@@ -60,7 +60,8 @@ class Asked:
 
     def usual(self, notes: Sequence[AnyNote]) -> Mapping[str, Fraction]:
         """How often each value is said in these notes."""
-        return shares(notes, self.said, self.values, self.unnamed)
+        said = self.written if self.weighed and self.split is None else self.said
+        return shares(notes, said, self.values, self.unnamed)
 
     def doubt(self, note: AnyNote, usual: Mapping[str, Fraction]) -> Fraction:
         """How far what a note is read as saying may be otherwise; a blank the more, the more is usual besides."""

@@ -1,6 +1,6 @@
 """Whether two readings differ by the face, the tool or the side from which they were taken."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from bezelbook.kinds.connector.record import Connector
@@ -11,13 +11,13 @@ from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.weights import BEYOND_USUAL, FACES_APART, ROUGH, weighs
 from bezelbook.reasoning.differing.worded import worded
 from bezelbook.reasoning.mounting import stack_of
+from bezelbook.reasoning.speakers.evidence import seat_of
 from bezelbook.values.quantity import Quantity
-from bezelbook.values.words import Axis
+from bezelbook.values.words import Axis, Datum
 
 # What is offered up sits against these.
 WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
-FACES = (*WHERE_THINGS_SIT, "inside face of panel")
-IN_FRONT = "front clearance"
+IN_FRONT, TRIM = "front clearance", "the trim, which makes it deeper than it is"
 # A difference is a kit's depth when it is within this of it, in nanometres.
 NEAR = 2_000_000
 
@@ -56,31 +56,49 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
 
 
 def _face_mistaken(case: Case) -> Iterator[Explanation]:
-    """A depth that was read from another face than it says, where one read from there settles the clash.
+    """A depth of either that was read from another face than it says, where that settles the clash: the likeliest."""
+    found = [
+        (likely * case.odd(at) * weighs("another face"), f"the face: {note.id} may have been read from {words}")
+        for at, note in enumerate(case.notes)
+        for words, likely in _other_faces(case, note).items()
+    ]
+    if found:
+        likely, words = max(found, key=lambda one: one[0])
+        yield Explanation("datum", words, likely)
 
-    From the trim it is deeper than it is; in front of a face there may be more or less.
+
+def _other_faces(case: Case, note: AnyNote) -> Mapping[str, Fraction]:
+    """From what else a note may have been read, in words, and how well the best of it settles the clash."""
+    found: dict[str, Fraction] = {}
+    if case.otherwise is not None and isinstance(note, Measured):
+        for at, reading in enumerate(note.readings):
+            for words, meant, likely in _meant(case, note, reading):
+                kept = (*note.readings[:at], meant, *note.readings[at + 1 :])
+                settled = case.otherwise.settles({note.id: note.model_copy(update={"readings": kept})})
+                found[words] = max(found.get(words, Fraction(0)), likely * settled)
+    return {words: likely for words, likely in found.items() if likely}
+
+
+def _meant(case: Case, note: Measured, reading: RoomReading) -> Iterator[tuple[str, RoomReading, Fraction]]:
+    """Each other face in words, the reading as it would then have been written, and how likely it is so far away.
+
+    From the trim a depth is deeper than it is; in front there may be more or less. A seat may have been written for
+    the bare face, and the other way round where there was a mount.
     """
-    for at, note in enumerate(case.notes):
-        readings = note.readings if isinstance(note, Measured) else ()
-        found = [(_settled(case, at, one), one.of) for one in readings if one.datum in FACES]
-        best, of = max(found, default=(Fraction(0), ""))
-        if best:
-            from_trim = "from the trim, which makes it deeper than it is"
-            face = "from another face than it says" if of == IN_FRONT else from_trim
-            within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
-            likely = best * within * case.odd(at) * weighs("laid on the trim")
-            yield Explanation("datum", f"the face: {note.id} may have been read {face}", likely)
-
-
-def _settled(case: Case, at: int, reading: RoomReading) -> Fraction:
-    """How well it settles the clash that one reading was from a face up to so far away from the one it names."""
-    note = case.notes[at]
-    if case.otherwise is None or not isinstance(note, Measured):
-        return Fraction(0)
+    of = case.vehicle.places.get(case.place) if case.vehicle else None
+    bare: Datum = "sub-dash face" if reading.of == "depth" else seat_of(of.kind if of else None)
+    seat: Datum = "kit seat" if reading.of == "depth" else "bracket seat"
+    if reading.datum not in (bare, seat):
+        return
     way = 0 if reading.of == IN_FRONT else FACES_APART // 2
-    further = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
-    kept = (one.model_copy(update={"reads": further}) if one is reading else one for one in note.readings)
-    return case.otherwise.settles({note.id: note.model_copy(update={"readings": tuple(kept)})})
+    reads = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
+    words = "another face than it says" if reading.of == IN_FRONT else TRIM
+    within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
+    yield words, reading.model_copy(update={"reads": reads}), within
+    other = bare if reading.datum == seat else seat
+    if note.mounts not in (None, "none"):
+        words = f"the {other} and not from the {reading.datum}"
+        yield words, reading.model_copy(update={"datum": other}), Fraction(1)
 
 
 def _just_so_deep(case: Case) -> str:

@@ -49,7 +49,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "beyond its reach": Weight(Fraction(1, 4), "and seldom further"),
         # How it was read.
         "two faces": Weight(Fraction(4, 5), "two faces are named: from what is the first reason for false conflict"),
-        "laid on the trim": Weight(Fraction(1, 20), "now and then a ruler is laid on the trim"),
+        "another face": Weight(Fraction(1, 20), "a face is a word too, and one in twenty is not what was there"),
         "a face unsaid": Weight(Fraction(1, 2), "one face is not named"),
         "a kit's depth": Weight(Fraction(9, 10), "the difference is just what a kit is deep"),
         "beyond two faces": Weight(Fraction(1, 8), "faces do not lie so far apart: of what it was"),
