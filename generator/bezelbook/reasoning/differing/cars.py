@@ -87,7 +87,7 @@ def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis,
         matters = _bears(case, axis, named=bears) * _matters(case, said, first, second)
         return matters if built and first != second else Fraction(0)
 
-    asked = Asked(axis, said, tuple(split.values), split_written(name), name, weighed, put=partial(_of_value, name))
+    asked = Asked(axis, said, tuple(split.values), split_written(name), partial(_of_value, name), name, weighed)
     everywhere = split.model_copy(update={"bears_on": BearsOn()})
     bearing = vehicle.model_copy(update={"splits": {**vehicle.splits, name: everywhere}})
     return case.unequal(asked if bears else replace(asked, beside=bearing), explains)

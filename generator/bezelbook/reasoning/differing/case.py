@@ -29,11 +29,6 @@ def nothing_more(_note: AnyNote) -> bool:
     return False
 
 
-def as_it_is(note: AnyNote, _value: str) -> AnyNote:
-    """A note of which nothing would be otherwise."""
-    return note
-
-
 @dataclass(frozen=True, slots=True)
 class Asked:
     """One thing in which two notes may differ.
@@ -50,11 +45,11 @@ class Asked:
     said: Said
     values: tuple[str, ...]
     written: Said
+    put: Callable[[AnyNote, str], AnyNote]
     split: str | None = None
     weighed: bool = False
     given_away: Callable[[AnyNote], bool] = nothing_more
     hardly: Callable[[AnyNote], bool] = nothing_more
-    put: Callable[[AnyNote, str], AnyNote] = as_it_is
     beside: Vehicle | None = None
     unnamed: str | None = None
 

@@ -26,9 +26,10 @@ def held_out(case: Case) -> Explanation | None:
         return None
     stacks = _stacks(case)
     read = _read_as if case.weighed else mount_said
-    asked = Asked("mount", read, tuple(stacks), mount_said, weighed=case.weighed, given_away=_sat_on_something)
+    put = partial(_held_by, stacks)
+    asked = Asked("mount", read, tuple(stacks), mount_said, put, weighed=case.weighed, given_away=_sat_on_something)
     if case.weighed:
-        asked = replace(asked, hardly=_off_the_bare_hole, put=partial(_held_by, stacks), unnamed=STRANGE)
+        asked = replace(asked, hardly=_off_the_bare_hole, unnamed=STRANGE)
     found = case.unequal(asked, _whatever if case.weighed else _explains(case, stacks))
     if found is None:
         return None

@@ -9,13 +9,13 @@ from bezelbook.kinds.note.record import AnyNote, Measured, Tried
 from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.cells import frame_of
-from bezelbook.reasoning.clashes.openings import can_be_true
 from bezelbook.reasoning.differing.weights import weighs
 from bezelbook.reasoning.evidence import evidence_at, standing_of
 from bezelbook.reasoning.room import Rooms
 from bezelbook.reasoning.speakers import cells as speaker_cells
 from bezelbook.reasoning.speakers import evidence as speaker_evidence
 from bezelbook.reasoning.speakers.rooms import SpeakerRooms
+from bezelbook.reasoning.together import can_be_true
 
 Room = tuple[Tried | Measured, ...]
 UNCHANGED: Mapping[str, AnyNote] = {}

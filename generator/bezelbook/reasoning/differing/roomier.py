@@ -24,8 +24,8 @@ def moved(case: Case) -> Iterator[Explanation]:
                 partial(way_of, axis),
                 moves.ways,
                 partial(_written, axis),
+                partial(_done_so, axis),
                 weighed=case.weighed,
-                put=partial(_done_so, axis),
             )
             found = case.unequal(asked, _explains(case, moves))
             if found is not None:
