@@ -82,8 +82,8 @@ def _other_faces(case: Case, note: AnyNote) -> Mapping[str, Fraction]:
 def _meant(case: Case, note: Measured, reading: RoomReading) -> Iterator[tuple[str, RoomReading, Fraction]]:
     """Each other face in words, the reading as it would then have been written, and how likely it is so far away.
 
-    From the trim a depth is deeper than it is; in front there may be more or less. A seat may have been written for
-    the bare face, and the other way round where there was a mount.
+    From the trim a depth is deeper than it is; in front there may be more or less, of which one settles it. A seat may
+    have been written for the bare face, and the other way round where there was a mount.
     """
     of = case.vehicle.places.get(case.place) if case.vehicle else None
     bare: Datum = "sub-dash face" if reading.of == "depth" else seat_of(of.kind if of else None)
@@ -92,8 +92,8 @@ def _meant(case: Case, note: Measured, reading: RoomReading) -> Iterator[tuple[s
         return
     way = 0 if reading.of == IN_FRONT else FACES_APART // 2
     reads = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
-    words = "another face than it says" if reading.of == IN_FRONT else TRIM
-    within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART))
+    either_way, words = (2, "another face than it says") if reading.of == IN_FRONT else (1, TRIM)
+    within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART)) / either_way
     yield words, reading.model_copy(update={"reads": reads}), within
     other = bare if reading.datum == seat else seat
     if note.mounts not in (None, "none"):
