@@ -5,6 +5,7 @@ from typing import Any
 
 from bezelbook.reasoning.differing.cars import other_cars, split_said, split_written, subject_of, year_said
 from bezelbook.reasoning.differing.case import case_of
+from bezelbook.reasoning.proposal import NEW_SPLIT
 from tests.reasoning import making
 from tests.reasoning.differing.a_clash import axes, no, note, why, why_still, yes
 
@@ -132,3 +133,53 @@ def test_a_year_may_stand_for_the_wrong_build_where_it_changed_within_it() -> No
     car = making.vehicle(splits={"build": {"values": {"early": {"years": [1, 2]}, "late": {"years": [3]}}}})
     found = why_still(yes(year=2), no(year=2), car)
     assert "the build: yes and no do not say which the car was" in [one.words for one in found]
+
+
+ELSEWHERE = {"build": making.split("early", "late", bears_on={"subjects": ["plug"]})}
+
+
+def deep(name: str, mm: int, **said: Any) -> Any:
+    return making.measured(name, making.reading("depth", f"{mm} ± 1 mm", tool="depth gauge"), **said)
+
+
+def unknown(found: tuple[Any, ...]) -> Fraction:
+    return next((one.weight for one in found if one.split == NEW_SPLIT), Fraction(0))
+
+
+def test_a_split_said_to_bear_elsewhere_comes_before_one_that_nobody_knows() -> None:
+    """Where it parts the two there is no need of another; where it does not there is."""
+    car = making.vehicle(splits=ELSEWHERE)
+    parts, alike = (
+        why_still(deep("a", 150, splits={"build": "early"}), deep("b", 170, splits={"build": value}), car)
+        for value in ("late", "early")
+    )
+    assert weight_of(tuple(one for one in parts if one.split == "build"), "build") > unknown(parts) > 0
+    assert [one.split for one in alike if one.split] == [NEW_SPLIT]
+    assert unknown(alike) > unknown(parts)
+    third = deep("c", 170, splits={"build": "early"})
+    with_a_third = why_still(
+        deep("a", 150, splits={"build": "early"}), deep("b", 170, splits={"build": "late"}), car, third
+    )
+    split = [next(one.weight for one in found if one.split == "build") for found in (parts, with_a_third)]
+    assert split[0] > split[1], "an early one has that room too"
+
+
+def test_two_notes_of_one_job_are_of_one_car() -> None:
+    one, other = (why_still(deep("a", 150, job="j-1"), deep("b", 170, job=job)) for job in ("j-1", "j-2"))
+    assert unknown(other) > 0
+    assert unknown(one) == 0
+    assert unknown(why_still(deep("a", 150), deep("b", 170))) == unknown(other), "no tag is no job"
+
+
+def test_few_changes_fall_within_a_year() -> None:
+    same, other, unsaid = (why_still(deep("a", 150, year=2), deep("b", 170, year=year)) for year in (2, 3, None))
+    assert unknown(other) == unknown(unsaid) == 5 * unknown(same) > 0
+
+
+def test_a_model_year_says_a_split_as_much_as_a_word() -> None:
+    split = {"values": {"early": {"years": [1, 2]}, "late": {"years": [3, 4]}}}
+    car = making.vehicle(splits={"build": split})
+    late = deep("b", 170, splits={"build": "late"})
+    early = deep("c", 150, splits={"build": "early"})
+    found = why_still(deep("a", 170, year=1), early, car, late)
+    assert 0 < weight_of(tuple(one for one in found if one.split == "build"), "build") < Fraction(1, 10)

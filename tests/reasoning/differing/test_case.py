@@ -50,22 +50,33 @@ def test_a_reading_that_does_not_say_may_not_have_been_made_as_usual() -> None:
 
 def test_a_word_that_is_written_is_doubted_less_than_a_blank() -> None:
     blank = why_still(read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm", cut="nothing"))
-    said = why_still(read("a", "165 ± 1 mm", cut="nothing"), read("b", "150 ± 1 mm", cut="the lip"))
-    assert "cut" in axes(blank)
-    assert of(said, "cut").weight < of(blank, "cut").weight
-    loom = why_still(read("a", "165 ± 1 mm", loom="behind"), read("b", "150 ± 1 mm", loom="aside"))
-    assert 0 < of(loom, "loom").weight < of(why_still(read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm")), "loom").weight
+    said = why_still(read("a", "165 ± 1 mm", cut="nothing"), read("b", "150 ± 1 mm"))
+    assert 0 < of(said, "cut").weight < of(blank, "cut").weight
+
+
+def test_that_two_words_are_wrong_is_seldomer_than_anything_else() -> None:
+    """With the loom aside in the deeper one and behind in the other both would be true, and both say otherwise."""
+    assert "loom" not in axes(why_still(read("a", "165 ± 1 mm", loom="behind"), read("b", "150 ± 1 mm", loom="aside")))
+
+
+def test_a_blank_that_is_read_as_usual_says_nothing_of_how_often_it_is_so() -> None:
+    deep, shallow = read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm", cut="nothing")
+    blank, said = (
+        why_still(deep, shallow, *[read(f"n{number}", "150 ± 1 mm", **more) for number in range(3)])
+        for more in ({}, {"cut": "nothing"})
+    )
+    assert of(blank, "cut").weight > of(said, "cut").weight > 0
 
 
 def test_the_note_that_the_others_contradict_is_the_one_that_was_made_otherwise() -> None:
-    """Three more that read 165: then it is the one that read 150 of which something is not said."""
+    """Three more that read 165, or 150: then it is the one that read otherwise of which something is not said."""
     deep, shallow = read("a", "165 ± 1 mm"), read("b", "150 ± 1 mm")
-    alone, beside = (
-        why_still(deep, shallow, *[read(f"n{number}", "165 ± 1 mm", loom="aside") for number in range(count)])
-        for count in (0, 3)
+    with_the_deep, with_the_shallow = (
+        why_still(deep, shallow, *[read(f"n{number}", text, loom="aside") for number in range(3)])
+        for text in ("165 ± 1 mm", "150 ± 1 mm")
     )
-    assert of(beside, "loom").weight > of(alone, "loom").weight
-    assert of(beside, "build").weight < of(alone, "build").weight
+    assert of(with_the_deep, "loom").weight > 5 * of(with_the_shallow, "loom").weight > 0
+    assert of(with_the_deep, "build").weight < of(why_still(deep, shallow), "build").weight
 
 
 def test_a_note_of_another_build_speaks_for_neither() -> None:

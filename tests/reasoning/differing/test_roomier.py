@@ -67,4 +67,4 @@ def test_tabs_belong_to_a_mount_that_has_some_or_to_one_that_nobody_knows() -> N
 def test_a_reading_has_no_plugs_and_is_called_by_where_the_glass_was() -> None:
     shallow = making.measured("m", making.reading("depth", "150 ± 1 mm"))
     assert "plugs" not in axes(why_still(yes(plugs="off"), shallow))
-    assert "plugs" in axes(why_still(yes(plugs="on"), no(plugs="off")))
+    assert "plugs" not in axes(why_still(yes(plugs="on"), no(plugs="off"))), "two words would have to be wrong"

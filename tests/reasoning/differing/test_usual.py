@@ -17,6 +17,12 @@ def test_shares_are_counted_with_one_more_of_each() -> None:
     assert shares(notes, loom, ("aside", "behind")) == {"aside": Fraction(3, 5), "behind": Fraction(2, 5)}
 
 
+def test_what_nobody_named_comes_as_often_as_what_was_named_once() -> None:
+    notes = [making.tried(f"n{number}", loom=way) for number, way in enumerate(("aside", "aside", "behind"))]
+    found = shares(notes, loom, ("aside", "behind", "elsewhere"), "elsewhere")
+    assert found == {"aside": Fraction(3, 7), "behind": Fraction(2, 7), "elsewhere": Fraction(2, 7)}
+
+
 def test_what_is_said_is_certain() -> None:
     usual = {"aside": Fraction(3, 5), "behind": Fraction(2, 5)}
     assert chance(None, usual, Fraction(1, 2)) == usual

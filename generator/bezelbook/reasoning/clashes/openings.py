@@ -3,20 +3,19 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from bezelbook.kinds.note.record import Measured, RoomReading, Tried
+from bezelbook.kinds.note.record import Measured, Tried
 from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.cells import frame_of
-from bezelbook.reasoning.claims import MOST_CASES
 from bezelbook.reasoning.clashes.clash import Clash, Core, Explained, gathered, shared_builds
 from bezelbook.reasoning.clashes.cores import cores
 from bezelbook.reasoning.clashes.faces import other_face
 from bezelbook.reasoning.clashes.ladder import reversed_pairs
 from bezelbook.reasoning.clashes.once import once_a_place
-from bezelbook.reasoning.evidence import Standing, evidence_at, refused_reading
-from bezelbook.reasoning.mounting import HOLES, Stack
+from bezelbook.reasoning.evidence import Standing, evidence_at
+from bezelbook.reasoning.mounting import HOLES
 from bezelbook.reasoning.needs import needs_of_note
 from bezelbook.reasoning.room import Rooms
-from bezelbook.values.words import NINTHS
+from bezelbook.reasoning.together import can_be_true
 
 # Which sizes a no speaks of; a plug is short of depth too.
 BY_REASON = {
@@ -35,7 +34,7 @@ def opening_clashes(book: KnowledgeBase, vehicle: str, place: str) -> tuple[Clas
     car = book.vehicles[vehicle]
     rooms = Rooms(frame_of(book, car, place), evidence_at(book, car, place).standing)
     ladder = frozenset(frozenset({yes.note.id, no.note.id}) for yes, no in reversed_pairs(book, car, place))
-    found = cores(rooms.notes, lambda notes: _can_be_true(rooms, notes))
+    found = cores(rooms.notes, lambda notes: can_be_true(rooms, notes))
     return gathered(_core(rooms, core, ladder) for core in found)
 
 
@@ -75,35 +74,7 @@ def _speaks_of(one: Standing) -> Iterator[str]:
 def _is_about(rooms: Rooms, core: tuple[Standing, ...], size: str) -> bool:
     """Whether the notes still cannot all be true when of their readings only those of one size count."""
     only = tuple(replace(one, note=_only(one.note, size)) if isinstance(one.note, Measured) else one for one in core)
-    return not _can_be_true(rooms, only)
-
-
-def _can_be_true(rooms: Rooms, notes: tuple[Standing, ...]) -> bool:
-    """Whether some room agrees with these notes, and still does with one depth more of those that are too many for it.
-
-    Of a note that leaves open where it read one depth after the other, only the rest bounds a room: each may have been
-    read anywhere, and all that together is too much to try out. Each of them alone is not.
-    """
-    return rooms.agreeing(notes).possible and all(
-        rooms.agreeing(version if other is one else other for other in notes).possible
-        for one in notes
-        for version in _with_one_of_many(one)
-    )
-
-
-def _with_one_of_many(one: Standing) -> Iterator[Standing]:
-    """A note with only one of the depths of which it does not say where; none of it where they are not too many."""
-    if isinstance(one.note, Measured) and one.stack is not None:
-        said = one.note.readings
-        anywhere = [at for at, reading in enumerate(said) if _is_anywhere(reading, one.stack)]
-        if len(NINTHS) ** len(anywhere) > MOST_CASES:
-            for kept in anywhere:
-                fewer = tuple(reading for at, reading in enumerate(said) if at == kept or at not in anywhere)
-                yield replace(one, note=one.note.model_copy(update={"readings": fewer}))
-
-
-def _is_anywhere(reading: RoomReading, stack: Stack) -> bool:
-    return reading.of == "depth" and not reading.zones and refused_reading(reading, stack) is None
+    return not can_be_true(rooms, only)
 
 
 def _only(note: Measured, size: str) -> Measured:

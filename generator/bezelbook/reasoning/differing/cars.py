@@ -1,10 +1,12 @@
 """Whether two notes are of two sorts of car: the vehicle's splits, and changes that the book has no split for."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
+from functools import partial
 
 from bezelbook.kinds.note.record import AnyNote, Bench, Measured, Metered, Seen, Tried
-from bezelbook.kinds.vehicle.record import Split, Subject, Vehicle
+from bezelbook.kinds.vehicle.record import BearsOn, Split, Subject, Vehicle
 from bezelbook.reasoning.builds import bearing_axes, known_splits
 from bezelbook.reasoning.differing.axes import SPLIT_AXES
 from bezelbook.reasoning.differing.case import Asked, Case, Said
@@ -21,17 +23,25 @@ SEAT = "look from the seat at both cars for what tells them apart"
 
 def other_cars(case: Case) -> Iterator[Explanation]:
     """Each split on which the two may be of different values, then changes that no split of the book has."""
-    if case.vehicle is None:
+    if case.vehicle is None or _one_car(case):
         return
     told: set[Axis] = set()
+    known = False
     bearing = bearing_axes(case.vehicle, case.place, subject_of(case.notes[0]))
     for name, split in case.vehicle.splits.items():
         axis = SPLIT_AXES.get(split.differs_in or "build", "build")
         found = _by_split(case, case.vehicle, name, split, axis, bears=name in bearing)
         if found is not None:
             told |= {axis} if name in bearing else set()
+            known |= name not in bearing
             yield found
-    yield from _unwritten(case, told)
+    yield from _unwritten(case, told, known=known)
+
+
+def _one_car(case: Case) -> bool:
+    """Whether both are of one job, and so of one car."""
+    first, second = (note.job for note in case.notes)
+    return first is not None and first == second
 
 
 def subject_of(note: AnyNote) -> Subject:
@@ -77,7 +87,16 @@ def _by_split(case: Case, vehicle: Vehicle, name: str, split: Split, axis: Axis,
         matters = _bears(case, axis, named=bears) * _matters(case, said, first, second)
         return matters if built and first != second else Fraction(0)
 
-    return case.unequal(Asked(axis, said, tuple(split.values), split_written(name), name, weighed), explains)
+    asked = Asked(axis, said, tuple(split.values), split_written(name), partial(_of_value, name), name, weighed)
+    everywhere = split.model_copy(update={"bears_on": BearsOn()})
+    bearing = vehicle.model_copy(update={"splits": {**vehicle.splits, name: everywhere}})
+    return case.unequal(asked if bears else replace(asked, beside=bearing), explains)
+
+
+def _of_value(name: str, note: AnyNote, value: str) -> AnyNote:
+    """A note of a car of this value."""
+    splits = {} if isinstance(note, Bench) else {**note.splits, name: value}
+    return note.model_copy(update={"splits": splits})
 
 
 def _bears(case: Case, axis: Axis, *, named: bool) -> Fraction:
@@ -99,13 +118,14 @@ def _in_its_years(split: Split, value: str, note: AnyNote) -> bool:
     return isinstance(note, Bench) or note.year is None or not years or note.year in years
 
 
-def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
+def _unwritten(case: Case, told: set[Axis], *, known: bool) -> Iterator[Explanation]:
     """A difference between cars that the book does not know yet; what would have to be looked at goes with it."""
     about = claims(case.notes[0]).keys()
     kind = case.vehicle.places[case.place].kind if case.vehicle and case.place in case.vehicle.places else ""
     if case.weighed or "build" not in told:
         words = f"a change in the run that the book has no split for: {_years(case)}; {SEAT}"
         likely = weighs("new split") * camps(case.alike) if case.weighed else _run(case)
+        likely *= _seldomer(case, known=known) if case.weighed else 1
         yield Explanation("build", words, likely, split=NEW_SPLIT)
     if "package" not in told and (SOUND & about or isinstance(case.notes[0], Metered)):
         words = (
@@ -115,6 +135,13 @@ def _unwritten(case: Case, told: set[Axis]) -> Iterator[Explanation]:
     if "body" not in told and kind in REAR and not case.weighed:
         words = "the body, for which the book has no split: look at the doors and the roof"
         yield Explanation("body", words, weighs("new body"), split=NEW_SPLIT)
+
+
+def _seldomer(case: Case, *, known: bool) -> Fraction:
+    """How much seldomer a split is that nobody knows where another would do, and within a year."""
+    first, second = (year_said(note) for note in case.notes)
+    within = weighs("new split, one year") / weighs("new split, two years") if first and first == second else 1
+    return within * (weighs("one will do") if known else Fraction(1))
 
 
 def _run(case: Case) -> Fraction:

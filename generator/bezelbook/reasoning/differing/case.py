@@ -11,6 +11,7 @@ from bezelbook.knowledge_base import KnowledgeBase
 from bezelbook.reasoning.builds import known_splits
 from bezelbook.reasoning.differing.clash import Clash, clash_of, net_clash_of
 from bezelbook.reasoning.differing.explanation import Explanation
+from bezelbook.reasoning.differing.otherwise import Otherwise
 from bezelbook.reasoning.differing.siding import Sided, oddness, sided, weight
 from bezelbook.reasoning.differing.usual import chance, shares, unlike_its_author
 from bezelbook.reasoning.differing.weights import weighs
@@ -34,27 +35,39 @@ class Asked:
 
     `said` is what a note is read as saying, `written` what it does say: they part where a blank stands for the usual
     way. `weighed` says that what is read was already taken at its most generous, and did not make them true;
-    `given_away` that something else in a note shows that its blank stands for something unusual.
+    `given_away` that something else in a note shows that its blank stands for something unusual, `hardly` for
+    the usual. `put` is a note with
+    another value in it; `beside` is the vehicle as it would be if what it says of this were not so; `unnamed` is the
+    value that stands for all that no note names.
     """
 
     axis: Axis
     said: Said
     values: tuple[str, ...]
     written: Said
+    put: Callable[[AnyNote, str], AnyNote]
     split: str | None = None
     weighed: bool = False
     given_away: Callable[[AnyNote], bool] = nothing_more
+    hardly: Callable[[AnyNote], bool] = nothing_more
+    beside: Vehicle | None = None
+    unnamed: str | None = None
+
+    def usual(self, notes: Sequence[AnyNote]) -> Mapping[str, Fraction]:
+        """How often each value is said in these notes."""
+        said = self.written if self.weighed and self.split is None else self.said
+        return shares(notes, said, self.values, self.unnamed)
 
     def doubt(self, note: AnyNote, usual: Mapping[str, Fraction]) -> Fraction:
         """How far what a note is read as saying may be otherwise; a blank the more, the more is usual besides."""
         if not self.weighed:
             return Fraction(0)
-        if self.written(note) is not None:
-            return weighs("said wrongly")
+        if self.written(note) is not None or (self.split and self.said(note) is not None):
+            return weighs("said wrongly")  # a model year says it too
         if self.given_away(note):
             return weighs("given away")
-        besides = (share for value, share in usual.items() if value != self.said(note))
-        return weighs("usual and not said") * sum(besides, Fraction(0))
+        besides = sum((share for value, share in usual.items() if value != self.said(note)), Fraction(0))
+        return besides * weighs("usual and hardly otherwise" if self.hardly(note) else "usual and not said")
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +87,7 @@ class Case:
     clash: Clash
     wanted: int
     weighed: bool = False
+    otherwise: Otherwise | None = None
 
     @property
     def roomier(self) -> AnyNote | None:
@@ -109,34 +123,54 @@ class Case:
 
     def _weighed(self, asked: Asked, explains: Explains) -> tuple[Fraction, tuple[str, str]]:
         """The whole weight over every pair of values, and the pair that gives the most of it."""
-        usual = shares(self.around, asked.said, asked.values)
         read = [asked.said(note) for note in self.notes]
-        ours, theirs = (
-            chance(has, usual, asked.doubt(note, usual)) for has, note in zip(read, self.notes, strict=True)
-        )
+        ours, theirs = (self._chance(asked, note) for note in self.notes)
         total, most, best = Fraction(0), Fraction(0), ("", "")
         for one, other in product(ours, theirs):
             part = ours[one] * theirs[other] * self._odd(asked, read, (one, other))
             part *= explains(one, other) if part else 0
+            part *= self._settled(asked, read, (one, other)) if part else 0
             part *= self._borne_out(asked, (one, other)) if part else 0
             total += part
             if part > most:
                 most, best = part, (one, other)
         return total, best
 
+    def _chance(self, asked: Asked, note: AnyNote) -> Mapping[str, Fraction]:
+        """How likely each value is for a note; who measures has what others have who measure, whatever is fitted."""
+        alike = [one for one in self.around if asked.unnamed is None or isinstance(one, type(note))]
+        usual = asked.usual(alike)
+        return chance(asked.said(note), usual, asked.doubt(note, usual))
+
+    def _settled(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:
+        """How well it settles the clash among all notes of the place, where the clash is over room."""
+        if self.otherwise is None:
+            return Fraction(1)
+        if not asked.weighed:
+            return self.otherwise.settles(vehicle=asked.beside) if asked.beside else Fraction(1)
+        changed = [at for at in (0, 1) if read[at] not in (None, values[at])]
+        if len(changed) != 1:
+            return Fraction(0)  # that both are otherwise is seldomer than anything else
+        (at,) = changed
+        return self.otherwise.settles({self.notes[at].id: asked.put(self.notes[at], values[at])})
+
     def _borne_out(self, asked: Asked, values: tuple[str, str]) -> Fraction:
         """How far the place's other notes bear it out; what mounts give was taken off before they were compared."""
-        if asked.weighed and asked.axis == "mount":
-            return Fraction(1)
+        if asked.weighed and self.otherwise:
+            return Fraction(1)  # all of them were asked
         others = self.alike if asked.weighed and asked.split is None else self.others
         return weight(others, asked.said, *values) * (2 if self.weighed else 1)
+
+    def odd(self, at: int) -> Fraction:
+        """How far the other notes speak against one of the two and for the other, 1 as a rule."""
+        return oddness(self.alike, at)
 
     def _odd(self, asked: Asked, read: Sequence[str | None], values: tuple[str, str]) -> Fraction:
         """How far the other notes make it likely that just this note is not as it is read; 0 where both are."""
         if not asked.weighed:
             return Fraction(1)
         astray = [at for at in (0, 1) if read[at] not in (None, values[at])]
-        return max((oddness(self.alike, at) for at in astray), default=Fraction(0))
+        return max((self.odd(at) for at in astray), default=Fraction(0))
 
 
 def _splits(vehicle: Vehicle, note: AnyNote) -> Mapping[str, str]:
@@ -144,11 +178,17 @@ def _splits(vehicle: Vehicle, note: AnyNote) -> Mapping[str, str]:
 
 
 def case_of(
-    book: KnowledgeBase, vehicle: Vehicle | None, place: str, notes: tuple[AnyNote, AnyNote], *, weighed: bool = False
+    book: KnowledgeBase,
+    vehicle: Vehicle | None,
+    place: str,
+    notes: tuple[AnyNote, AnyNote],
+    *,
+    weighed: bool = False,
+    core: Otherwise | None = None,
 ) -> Case:
     """The case of two notes at one place of a book, or of as much of a book as a rule may see."""
     around = () if vehicle is None else book.notes_at(vehicle.id, place)
     others = sided(book, around, *notes)
     clash = net_clash_of(book, *notes, compared=True) if weighed else clash_of(book, *notes)
     wanted = clash.by if weighed else net_clash_of(book, *notes).by
-    return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed)
+    return Case(book, vehicle, place, notes, around, others, clash, wanted, weighed, core)

@@ -11,6 +11,7 @@ from bezelbook.reasoning.differing.cars import other_cars
 from bezelbook.reasoning.differing.case import Case, case_of
 from bezelbook.reasoning.differing.explanation import Explanation
 from bezelbook.reasoning.differing.held_out import held_out
+from bezelbook.reasoning.differing.otherwise import otherwise
 from bezelbook.reasoning.differing.read_how import read_how
 from bezelbook.reasoning.differing.roomier import moved
 from bezelbook.reasoning.differing.weights import weighs
@@ -35,9 +36,10 @@ def explained(
     weighed, and of one axis the likeliest is kept. Empty when nothing explains it.
     """
     pairs = list(combinations(notes, 2))
+    core = otherwise(book, vehicle, place, notes) if weighed and pairs else None
     found: dict[object, Explanation] = {}
     for pair in pairs:
-        for one in _everything(case_of(book, vehicle, place, pair, weighed=weighed)):
+        for one in _everything(case_of(book, vehicle, place, pair, weighed=weighed, core=core)):
             kept = one.words if len(pairs) == 1 else (one.axis, one.words.partition(":")[0])
             if one.axis in among and one.weight > (found[kept].weight if kept in found else 0):
                 found[kept] = one

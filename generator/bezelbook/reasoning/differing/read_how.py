@@ -1,21 +1,23 @@
 """Whether two readings differ by the face, the tool or the side from which they were taken."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from bezelbook.kinds.connector.record import Connector
-from bezelbook.kinds.note.record import AnyNote, Measured, Metered
+from bezelbook.kinds.note.record import AnyNote, Measured, Metered, RoomReading
 from bezelbook.reasoning.differing.axes import said_on
 from bezelbook.reasoning.differing.case import Case
-from bezelbook.reasoning.differing.clash import offset_said
 from bezelbook.reasoning.differing.explanation import Explanation
-from bezelbook.reasoning.differing.weights import FACES_APART, ROUGH, weighs
+from bezelbook.reasoning.differing.weights import BEYOND_USUAL, FACES_APART, ROUGH, weighs
 from bezelbook.reasoning.differing.worded import worded
 from bezelbook.reasoning.mounting import stack_of
-from bezelbook.values.words import Axis
+from bezelbook.reasoning.speakers.evidence import seat_of
+from bezelbook.values.quantity import Quantity
+from bezelbook.values.words import Axis, Datum
 
 # What is offered up sits against these.
 WHERE_THINGS_SIT = ("sub-dash face", "kit seat", "door metal", "bracket seat")
+IN_FRONT, TRIM = "front clearance", "the trim, which makes it deeper than it is"
 # A difference is a kit's depth when it is within this of it, in nanometres.
 NEAR = 2_000_000
 
@@ -23,7 +25,7 @@ NEAR = 2_000_000
 def read_how(case: Case) -> Iterator[Explanation]:
     """The face, the tool, and from which side cavities were counted, where the notes are readings."""
     readings = [note for note in case.notes if isinstance(note, Measured)]
-    if readings and case.clash.size == "depth":
+    if readings and (case.clash.size == "depth" or case.otherwise):
         yield from _face(case, readings)
     if readings and case.clash.size:
         yield from _tool(case, readings)
@@ -54,28 +56,49 @@ def _face(case: Case, readings: list[Measured]) -> Iterator[Explanation]:
 
 
 def _face_mistaken(case: Case) -> Iterator[Explanation]:
-    """What is compared at all was read from faces that are known: a seat may have been written for the bare face.
+    """A depth of either that was read from another face than it says, where that settles the clash: the likeliest."""
+    found = [
+        (likely * case.odd(at) * weighs("another face"), f"the face: {note.id} may have been read from {words}")
+        for at, note in enumerate(case.notes)
+        for words, likely in _other_faces(case, note).items()
+    ]
+    if found:
+        likely, words = max(found, key=lambda one: one[0])
+        yield Explanation("datum", words, likely)
 
-    Or the other way round; only where what the mounts hold out is enough. Else what was read deeper than another note
-    leaves it may have been read from the trim.
+
+def _other_faces(case: Case, note: AnyNote) -> Mapping[str, Fraction]:
+    """From what else a note may have been read, in words, and how well the best of it settles the clash."""
+    found: dict[str, Fraction] = {}
+    if case.otherwise is not None and isinstance(note, Measured):
+        for at, reading in enumerate(note.readings):
+            for words, meant, likely in _meant(case, note, reading):
+                kept = (*note.readings[:at], meant, *note.readings[at + 1 :])
+                settled = case.otherwise.settles({note.id: note.model_copy(update={"readings": kept})})
+                found[words] = max(found.get(words, Fraction(0)), likely * settled)
+    return {words: likely for words, likely in found.items() if likely}
+
+
+def _meant(case: Case, note: Measured, reading: RoomReading) -> Iterator[tuple[str, RoomReading, Fraction]]:
+    """Each other face in words, the reading as it would then have been written, and how likely it is so far away.
+
+    From the trim a depth is deeper than it is; in front there may be more or less, of which one settles it. A seat may
+    have been written for the bare face, and the other way round where there was a mount.
     """
-    faces = [one.datum for one in case.clash.between]
-    if case.weighed and len(set(faces)) > 1 and None not in faces and any(_enough_between(case)):
-        first, second = faces if case.clash.roomier == 0 else faces[::-1]
-        words = f"the face: {first} in {case.notes[0].id}, {second} in {case.notes[1].id}"
-        yield Explanation("datum", words, weighs("said wrongly"))
-    elif isinstance(case.roomier, Measured) and case.wanted <= FACES_APART:
-        words = f"the face: {case.roomier.id} may have been read from the trim, which makes it deeper than it is"
-        yield Explanation("datum", words, weighs("laid on the trim"))
-
-
-def _enough_between(case: Case) -> Iterator[bool]:
-    """Of each of the two whether there is room enough once the mounts are left out of it, or counted in."""
-    order = case.notes if case.clash.roomier == 0 else case.notes[::-1]
-    for said, note, way in zip(case.clash.between, order, (1, -1), strict=True):
-        out = offset_said(case.book, note)
-        more = 0 if out is None else (-out if said.held else out)
-        yield way * more >= max(case.wanted, 1)
+    of = case.vehicle.places.get(case.place) if case.vehicle else None
+    bare: Datum = "sub-dash face" if reading.of == "depth" else seat_of(of.kind if of else None)
+    seat: Datum = "kit seat" if reading.of == "depth" else "bracket seat"
+    if reading.datum not in (bare, seat):
+        return
+    way = 0 if reading.of == IN_FRONT else FACES_APART // 2
+    reads = Quantity("length", reading.reads.base - way, FACES_APART - way, None, reading.reads.typed)
+    either_way, words = (2, "another face than it says") if reading.of == IN_FRONT else (1, TRIM)
+    within = max(BEYOND_USUAL, 1 - Fraction(case.wanted, FACES_APART)) / either_way
+    yield words, reading.model_copy(update={"reads": reads}), within
+    other = bare if reading.datum == seat else seat
+    if note.mounts not in (None, "none"):
+        words = f"the {other} and not from the {reading.datum}"
+        yield words, reading.model_copy(update={"datum": other}), Fraction(1)
 
 
 def _just_so_deep(case: Case) -> str:

@@ -19,7 +19,14 @@ def moved(case: Case) -> Iterator[Explanation]:
     """Each circumstance that may have given the note that wants more room just that; the wrong way round drops out."""
     for axis, moves in MOVES.items():
         if case.clash.size in moves.sizes and _belongs(case, axis):
-            asked = Asked(axis, partial(way_of, axis), moves.ways, partial(_written, axis), weighed=case.weighed)
+            asked = Asked(
+                axis,
+                partial(way_of, axis),
+                moves.ways,
+                partial(_written, axis),
+                partial(_done_so, axis),
+                weighed=case.weighed,
+            )
             found = case.unequal(asked, _explains(case, moves))
             if found is not None:
                 yield found
@@ -36,6 +43,11 @@ def _written(axis: Axis, note: AnyNote) -> str | None:
         return "on"
     said: str | None = getattr(note, axis, None)
     return CUT if axis == "cut" and said not in (None, "nothing") else said
+
+
+def _done_so(axis: Axis, note: AnyNote, value: str) -> AnyNote:
+    """A note of the same in which this was done so."""
+    return note.model_copy(update={axis: value})
 
 
 def _explains(case: Case, moves: Moves) -> Explains:

@@ -11,9 +11,16 @@ Said = Callable[[AnyNote], str | None]
 A_HABIT = 2
 
 
-def shares(notes: Sequence[AnyNote], said: Said, values: Sequence[str]) -> Mapping[str, Fraction]:
-    """The share of each of these values among the notes that say one, each counted once more than it was seen."""
+def shares(
+    notes: Sequence[AnyNote], said: Said, values: Sequence[str], unnamed: str | None = None
+) -> Mapping[str, Fraction]:
+    """The share of each of these values among the notes that say one, each counted once more than it was seen.
+
+    What nobody named comes as often as what was named only once (Good and Turing's estimate; from memory).
+    """
     counted = Counter(value for note in notes if (value := said(note)) in values)
+    if unnamed is not None:
+        counted[unnamed] += sum(count == 1 for count in counted.values())
     total = sum(counted.values()) + len(values)
     return {value: Fraction(counted[value] + 1, total) for value in values}
 
