@@ -35,10 +35,9 @@ class Asked:
 
     `said` is what a note is read as saying, `written` what it does say: they part where a blank stands for the usual
     way. `weighed` says that what is read was already taken at its most generous, and did not make them true;
-    `given_away` that something else in a note shows that its blank stands for something unusual, `hardly` for
-    the usual. `put` is a note with
-    another value in it; `beside` is the vehicle as it would be if what it says of this were not so; `unnamed` is the
-    value that stands for all that no note names.
+    `given_away` that something else in a note shows that its blank stands for something unusual, `hardly` for the
+    usual. `put` is a note with another value in it; `beside` is the vehicle as it would be if what it says of this were
+    not so; `unnamed` is the value that stands for all that no note names.
     """
 
     axis: Axis
