@@ -203,3 +203,9 @@ def test_a_quote_says_the_same_whatever_was_added_in_words() -> None:
     assert says_the_same("short double: goes in  [late, kit].", now)
     assert not says_the_same("Short double: does not [late, kit]", now)
     assert not says_the_same("Short double: goes in [late, kit]X", now)
+
+
+def test_a_quote_of_a_book_from_before_names_ninths_one_by_one() -> None:
+    before = "short double: does not, because of depth at the lower-left and lower and lower-right [late]"
+    assert says_the_same(before, "short double: does not, because of depth at the lower row [late]")
+    assert not says_the_same(before, "short double: does not, because of depth at the middle row [late]")

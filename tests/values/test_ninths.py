@@ -2,7 +2,7 @@
 
 import pytest
 
-from bezelbook.values.ninths import ninths_said
+from bezelbook.values.ninths import lines_said, ninths_said
 from bezelbook.values.words import NINTHS, Ninth
 
 
@@ -26,3 +26,20 @@ from bezelbook.values.words import NINTHS, Ninth
 )
 def test_whole_rows_and_columns_are_named_as_such(ninths: tuple[Ninth, ...], said: str) -> None:
     assert ninths_said(ninths) == said
+
+
+@pytest.mark.parametrize(
+    ("before", "now"),
+    [
+        ("at the lower-left and lower and lower-right, hits", "at the lower row, hits"),
+        ("depth upper-left and left and centre 190 mm", "depth upper-left, left and centre 190 mm"),
+        ("depth right and left 190 mm", "depth left and right 190 mm"),
+        # What is said so now stays as it is, and what only looks like it.
+        ("depth upper and middle row 192 mm", "depth upper and middle row 192 mm"),
+        ("depth left and centre column and upper 192 mm", "depth left and centre column and upper 192 mm"),
+        ("the upper and lower-middle clip", "the upper and lower-middle clip"),
+        ("front-left and right", "front-left and right"),
+    ],
+)
+def test_ninths_named_one_by_one_are_the_same_as_whole_lines(before: str, now: str) -> None:
+    assert lines_said(before) == now

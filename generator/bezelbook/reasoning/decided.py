@@ -9,6 +9,7 @@ from bezelbook.kinds.vehicle.record import Vehicle
 from bezelbook.knowledge_base import KnowledgeBase, Struck
 from bezelbook.reasoning.claims import house_tolerance
 from bezelbook.reasoning.reread import number_reread, reading_reread
+from bezelbook.values.ninths import lines_said
 
 # What a decision fills where its author left a note blank. The other blanks are in its readings.
 BLANKS = ("year", "mounts", "plugs", "loom", "glass", "tabs", "cut")
@@ -47,7 +48,7 @@ def says_the_same(then: str, now: str) -> bool:
 
 
 def _spoken(quote: str) -> str:
-    return " ".join(quote.partition(" \u2013 ")[0].split()).rstrip(".").casefold()
+    return lines_said(" ".join(quote.partition(" \u2013 ")[0].split()).rstrip(".").casefold())
 
 
 def _read(book: KnowledgeBase, note: AnyNote, said: ReadAs) -> AnyNote:

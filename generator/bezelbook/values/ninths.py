@@ -1,5 +1,6 @@
 """Ninths of an opening as a person names them: whole rows and columns where there are such."""
 
+import re
 from collections.abc import Iterable
 
 from bezelbook.values.listed import listed
@@ -20,3 +21,12 @@ def ninths_said(ninths: Iterable[Ninth]) -> str:
             rest = named.difference(*(lines[line] for line in whole))
             return listed([f"{listed(whole)} {sort}", *(ninth for ninth in NINTHS if ninth in rest)])
     return listed([ninth for ninth in NINTHS if ninth in named])
+
+
+_ONE = "|".join(sorted(NINTHS, key=len, reverse=True))
+_ONE_BY_ONE = re.compile(rf"(?<![\w-])(?:{_ONE})(?: and (?:{_ONE}))+(?![\w-])")
+
+
+def lines_said(text: str) -> str:
+    """Text in which ninths named one by one with `and`, as books have them from before, are named by whole lines."""
+    return _ONE_BY_ONE.sub(lambda run: ninths_said(one for one in NINTHS if one in run[0].split(" and ")), text)
