@@ -115,7 +115,9 @@ bezelbook.words = (() => {
       shared.set(id, Math.max(number, shared.get(id) ?? LEAST_SHARED));
     }
     const most = Math.max(LEAST_SHARED, ...shared.values());
-    return [...shared.keys()].filter((id) => shared.get(id) === most && most > LEAST_SHARED);
+    const ids = [...shared.keys()].filter((id) => shared.get(id) === most && most > LEAST_SHARED);
+    for (const { id, words: its } of phrases) if (ids.includes(id)) its.split(" ").forEach((word) => found.used.add(word));
+    return ids;
   }
 
   function tells(word) {

@@ -155,6 +155,7 @@ def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_de
     page = at_home(counter_site, "hatch 2 double, full, disc")
     expect(page.get_by_label("Depth")).to_be_visible()
     expect(page.locator(".option")).to_have_text(["Full double with a disc"])
+    expect(page.locator(".left")).to_have_count(0)  # what it shares with that name is no word nobody knows
     option(page, "Full double").click()
     expect(ticket(page).locator(".for")).to_contain_text("Full double with a disc")
 
