@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 
 from tests.bench.looking import report
+from tests.bench.looking.draw import shop
+from tests.bench.looking.orders import minutes_to_half
 
 ROOT = Path(__file__).parents[2]
 # Looks in one made-up shop in each order, and what the tool puts first there, a line each.
@@ -30,6 +32,14 @@ def test_looking_takes_as_long_and_says_the_same_in_whatever_order_sets_are_gone
         said.append(ran.stdout.splitlines())
     assert said[0] == said[1]
     assert len(said[0]) > 10
+
+
+def test_nobody_looks_at_the_same_for_ever() -> None:
+    one = shop("481516-looks-2")
+    same = one.could()[0]
+    with pytest.raises(ValueError, match="is to be taken again"):
+        minutes_to_half(one, lambda *_: same)
+    assert minutes_to_half(one, lambda *_: same, 3 * same.minutes) == 3 * same.minutes
 
 
 @pytest.mark.parametrize(

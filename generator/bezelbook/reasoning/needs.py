@@ -36,6 +36,7 @@ class Needs:
     `depth` is the body with anything that stands out `behind` it; `plug` is the whole depth at the ninth where the plug
     leaves (`exit`; None when nobody said). A need that is unknown has an unbounded span; if only its printed figure is
     known, that figure is in `printed`. `asked` holds the needs that bear on the question: all of them for a record.
+    `alone` are the spans as they were read, of the body without what is behind it, and of plug and bend alone.
     """
 
     key: str
@@ -47,6 +48,7 @@ class Needs:
     plug_over_body: Span = BLANK
     borrowed: Mapping[Need, str] = field(default_factory=dict, hash=False)
     behind: Span = NOTHING
+    alone: Mapping[Need, Span] = field(default_factory=dict, compare=False)
 
     def key_of(self, need: Need) -> str:
         """Whose size one need is."""
@@ -146,7 +148,8 @@ def _needs(
     rear: Quantity | None,
     house: House,
 ) -> Needs:
-    spans = {need: house.span(size) for need, size in sizes.items()}
+    alone = {need: house.span(size) for need, size in sizes.items()}
+    spans = dict(alone)
     behind = NOTHING if rear is None else house.span(rear)
     over_body = spans["plug"].at_least(behind)
     body = spans["depth"]
@@ -155,7 +158,8 @@ def _needs(
     printed = {need: size.base for need, size in sizes.items() if size is not None and house.only_printed(size)}
     if "depth" in printed and rear is not None:
         printed["depth"] += rear.base
-    return Needs(key, name, spans, exit_, printed, plug_over_body=over_body.minus(behind), behind=behind)
+    over_body = over_body.minus(behind)
+    return Needs(key, name, spans, exit_, printed, plug_over_body=over_body, behind=behind, alone=alone)
 
 
 def record_size(book: KnowledgeBase, unit: Named, name: str) -> Quantity | None:

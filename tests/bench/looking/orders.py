@@ -1,5 +1,6 @@
 """Which look is taken next: what the tool puts first, anything at all, or what was asked most."""
 
+from collections import Counter as Tally
 from collections.abc import Callable, Mapping
 from random import Random
 
@@ -14,6 +15,7 @@ from tests.bench.looking.shop import Shop
 Order = Callable[[Shop, Random], Do]
 # Looking at anything at all is given up once it has taken so many times the minutes of what the tool puts first.
 STOPPED = 3
+OFTEN = 5
 
 
 def ours(one: Shop, dice: Random) -> Do:
@@ -72,10 +74,18 @@ def as_do(one: Shop, look: Look) -> Do | None:
 
 
 def minutes_to_half(one: Shop, order: Order, most: int | None = None) -> int:
-    """The minutes of looking in a shop until half is settled; no look is taken once `most` minutes are spent."""
+    """The minutes of looking in a shop until half is settled; no look is taken once `most` minutes are spent.
+
+    What was looked at `OFTEN` times and is to be looked at again tells nothing, and would be looked at for ever.
+    """
     one, dice = one.again(), Random(f"{one.seed} order")
+    taken: Tally[Do] = Tally()
     while not one.half and (most is None or one.minutes < most):
-        one.do(order(one, dice))
+        do = order(one, dice)
+        taken[do] += 1
+        if taken[do] > OFTEN:
+            raise ValueError(f"{one.seed}: {do} was taken {OFTEN} times, and is to be taken again")
+        one.do(do)
     return one.minutes if most is None else min(one.minutes, most)
 
 

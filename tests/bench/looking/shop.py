@@ -85,7 +85,7 @@ class Shop:
                 sizes = {one.size for one in self.unread(where, build)}
                 found += [Do(where, build, "", way) for way in (FRONT, DEEP) if sizes & set(way)]
         for unit in self.book.head_units.values():
-            tools = [way.todo.tool for way in unit_ways(unit, needs_of_unit(self.book, unit), {})]
+            tools = [way.todo.tool for way in unit_ways(self.book, unit, needs_of_unit(self.book, unit), {})]
             found += [Do(None, (), unit.id, SIZES if tool == CALIPER else PLUGGED) for tool in tools]
         mounts = [mount for mount in self.book.mounts if mount_ways(self.book, [stack_of(self.book, (mount,))])]
         found += [Do(None, (), mount, MOUNT) for mount in mounts]

@@ -8,6 +8,7 @@ from bezelbook.reasoning.looks.bench_looks import is_coarse, mount_ways, unit_wa
 from bezelbook.reasoning.looks.look import CHASSIS, PLUG, Look, Todo
 from bezelbook.reasoning.looks.ranking import looks as every_look
 from bezelbook.reasoning.looks.readings import TRIED, numbered
+from bezelbook.reasoning.mounting import stack_of
 from bezelbook.reasoning.needs import Needs, needs_of_unit
 from bezelbook.values.span import Span
 from tests.reasoning import making
@@ -31,6 +32,9 @@ def looks(*records: Record) -> dict[str, Look]:
     return {look.todo.what: look for look in found}
 
 
+BOOK = making.book(box())
+
+
 def needs_of(**content: Any) -> Needs:
     unit = box(**content)
     base = making.book(unit)
@@ -38,12 +42,12 @@ def needs_of(**content: Any) -> Needs:
 
 
 def words(**content: Any) -> list[str]:
-    return [way.todo.what for way in unit_ways(making.book(box()).head_units["box"], needs_of(**content), {})]
+    return [way.todo.what for way in unit_ways(BOOK, BOOK.head_units["box"], needs_of(**content), {})]
 
 
 def read(needs: Needs, number: int) -> Needs:
     """All that the bench would say in the outcome of a number."""
-    for way in unit_ways(making.book(box()).head_units["box"], needs, {}):
+    for way in unit_ways(BOOK, BOOK.head_units["box"], needs, {}):
         assert way.needs is not None
         needs = way.needs(needs, number)
     return needs
@@ -77,7 +81,25 @@ def test_a_unit_of_which_all_is_known_needs_no_bench() -> None:
 def test_what_is_blank_printed_or_coarse_is_named_and_what_is_known_is_not() -> None:
     assert words(body_depth=None) == ["depth of box"]
     assert words(body_width="178 ± 1 mm caliper", body_depth="110 mm printed") == ["width and depth of box"]
-    assert words(rear_protrusion="10 mm printed") == ["depth and what stands out behind of box", "plug and bend of box"]
+    assert words(rear_protrusion="10 mm printed") == ["depth and what stands out behind of box"]
+
+
+def test_what_was_read_closely_is_not_read_again_for_what_it_comes_to_with_something_coarse() -> None:
+    """By hand: 32 ± 1 ruled over 12 ± 2 is 20 ± 3, and 110 ± 0.4 with 12 ± 0.4 behind it 122 ± 0.8."""
+    assert words(rear_protrusion="12 ± 2 mm caliper") == ["depth and what stands out behind of box"]
+    assert words(rear_protrusion="12 ± 0.4 mm caliper", body_depth="110 ± 0.4 mm caliper") == []
+    assert words(rear_protrusion="12 ± 0.4 mm caliper", plug_and_bend="32 ± 3 mm caliper") == ["plug and bend of box"]
+
+
+@pytest.mark.parametrize(
+    ("trusted", "told"), [("0.5 mm", ["depth of box"]), ("1 mm", []), ("0.9 mm", ["depth of box"])]
+)
+def test_a_caliper_tells_nothing_closer_than_the_bench_trusts_it(trusted: str, told: list[str]) -> None:
+    rough = making.shop(tools={"bench_caliper": trusted})
+    of = making.book(rough, box(body_depth="110 ± 1 mm"), making.mount(presents={"width": "180 ± 1 mm"}))
+    unit = of.head_units["box"]
+    assert [way.todo.what for way in unit_ways(of, unit, needs_of_unit(of, unit), {})] == told
+    assert len(mount_ways(of, [stack_of(of, ("kit",))])) == len(told)
     assert words(plug_exit=None) == ["plug and bend of box"]
     assert words(plug_and_bend="32 ± 3 mm") == ["plug and bend of box"]
 
@@ -170,7 +192,7 @@ def test_measuring_the_kit_settles_what_hangs_on_its_hole() -> None:
 
 
 def test_what_is_done_on_the_bench_is_at_no_car_and_names_its_unit() -> None:
-    ways = unit_ways(making.book(box()).head_units["box"], needs_of(body_depth=None, plug_and_bend=None), {})
+    ways = unit_ways(BOOK, BOOK.head_units["box"], needs_of(body_depth=None, plug_and_bend=None), {})
     assert [way.todo for way in ways] == [
         Todo(None, None, (), "depth of box", "caliper", 2, CHASSIS, "box"),
         Todo(None, None, (), "plug and bend of box", "plug it in and rule it", 3, PLUG, "box"),

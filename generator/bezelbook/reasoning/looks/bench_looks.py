@@ -45,15 +45,24 @@ def likely_sizes(book: KnowledgeBase, unit: HeadUnit) -> Likely:
     return {need: middles([spans[need] for spans in known]) for need in BODY}
 
 
-def unit_ways(unit: Named, needs: Needs, likely: Likely) -> tuple[Way, ...]:
-    """A caliper on every size of a unit that is printed only, coarse or blank; and plugging it in and ruling it."""
-    coarse = [need for need in BODY if is_coarse(needs.spans[need], COARSE)]
+def unit_ways(book: KnowledgeBase, unit: Named, needs: Needs, likely: Likely) -> tuple[Way, ...]:
+    """A caliper on every size of a unit that is printed only, coarse or blank; and plugging it in and ruling it.
+
+    What was read as closely as it can be is not read again, however coarse it is together with something else.
+    """
+    most = _closely(book)
+    behind = is_coarse(needs.behind, most)
+    coarse = [
+        need
+        for need in BODY
+        if is_coarse(needs.alone.get(need, needs.spans[need]), most) or (behind and need == "depth")
+    ]
     ways = []
     if coarse:
-        words = [*coarse, *(["what stands out behind"] if is_coarse(needs.behind, COARSE) else [])]
+        words = [*coarse, *(["what stands out behind"] if behind else [])]
         todo = Todo(None, None, (), f"{listed(words)} of {unit.name}", CALIPER, BODY_MINUTES, CHASSIS, unit.id)
         ways.append(Way(todo, needs=partial(_measured, coarse, likely)))
-    if is_coarse(needs.plug_over_body, COARSE_PLUG) or needs.exit is None:
+    if _bend_is_coarse(needs) or needs.exit is None:
         todo = Todo(None, None, (), f"plug and bend of {unit.name}", RULER, PLUG_MINUTES, PLUG, unit.id)
         ways.append(Way(todo, needs=_plugged))
     return tuple(ways)
@@ -62,7 +71,7 @@ def unit_ways(unit: Named, needs: Needs, likely: Likely) -> tuple[Way, ...]:
 def mount_ways(book: KnowledgeBase, stacks: Sequence[Stack]) -> tuple[Way, ...]:
     """A caliper on the hole and the offset of each mount among these, where either is printed only, coarse or blank."""
     keys = dict.fromkeys(key for stack in stacks for key in stack.key if key in book.mounts)
-    coarse = {key: spans for key in keys if (spans := _coarse(stacks, key))}
+    coarse = {key: spans for key in keys if (spans := _coarse(stacks, key, _closely(book)))}
     return tuple(
         Way(_of_mount(book.mounts[key], spans), partial(_presented, book, key, spans)) for key, spans in coarse.items()
     )
@@ -73,12 +82,22 @@ def _of_mount(mount: Mount, coarse: Mapping[str, Span]) -> Todo:
     return Todo(None, None, (), f"{words} of {mount.name}", CALIPER, MOUNT_MINUTES, CHASSIS, mount.id)
 
 
-def _coarse(stacks: Sequence[Stack], mount: str) -> Mapping[str, Span]:
+def _closely(book: KnowledgeBase) -> int:
+    """The widest span of a size that a caliper on this bench would not tell better."""
+    return max(COARSE, 2 * book.shop.tools.bench_caliper.base)
+
+
+def _bend_is_coarse(needs: Needs) -> bool:
+    """Whether plug and bend are worth a ruler; how far they reach over the body goes by what stands out behind too."""
+    return is_coarse(needs.alone.get("plug", needs.plug_over_body), COARSE_PLUG)
+
+
+def _coarse(stacks: Sequence[Stack], mount: str, most: int) -> Mapping[str, Span]:
     """What of a mount a caliper would tell better: sizes of its hole, and how far it alone holds a part out."""
     known = {size: span for stack in stacks for size, (of, span) in stack.holes.items() if of == mount}
     alone = next((stack for stack in stacks if stack.key == (mount,)), None)
     known |= {OFFSET: alone.offset} if alone else {}
-    return {what: span for what, span in known.items() if is_coarse(span, COARSE)}
+    return {what: span for what, span in known.items() if is_coarse(span, most)}
 
 
 def is_coarse(span: Span, most: int) -> bool:
@@ -106,8 +125,7 @@ def _plugged(needs: Needs, number: int) -> Needs:
     """What the ruler may say, and where the plug turns out to leave."""
     low, high = (limit * MM for limit in PLUG_MM)
     over = around(one_of_likely((), low, high, (4 * number + SHIFT) % TRIED), RULED)
-    known = needs.plug_over_body
-    kept = over if is_coarse(known, COARSE_PLUG) else known
+    kept = over if _bend_is_coarse(needs) else needs.plug_over_body
     return replace(_as_read(needs, dict(needs.spans), kept), exit=needs.exit or EXITS[number % len(EXITS)])
 
 

@@ -98,7 +98,10 @@ class Imagined:
 
     def _to_read(self, pair: Pair, question: Asked) -> tuple[Way, ...]:
         unit = self.place.frame.book.head_units[pair.unit]
-        return (*self._ways(question, pair.build), *unit_ways(unit, question.needs, self._sizes_alike(unit)))
+        return (
+            *self._ways(question, pair.build),
+            *unit_ways(self.place.frame.book, unit, question.needs, self._sizes_alike(unit)),
+        )
 
     def _unread(self, build: Build) -> tuple[Unread, ...]:
         if build not in self._blank:
