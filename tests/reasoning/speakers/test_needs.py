@@ -77,6 +77,10 @@ def test_the_cone_comes_out_when_it_plays() -> None:
     assert found.middles["front height"] == 13 * MM
     assert needs(excursion="3 ± 1 mm", front_height="10 ± 1 mm").spans["front height"] == Span(9 * MM, 15 * MM)
     assert needs(excursion="3 mm", front_height=None).spans["front height"] == BLANK
+    trusted = book(record("shop", "shop", {"name": "S", "format": 1, "tools": {"bench_caliper": "0.5 mm"}}))
+    read = speaker(excursion="3 mm caliper", front_height="10 mm printed")
+    assert isinstance(read, Speaker)
+    assert needs_of_speaker(trusted, read).further == 3_500_000
     assert (found.further, needs(excursion="3 ± 1 mm", front_height=None).further) == (3 * MM, 4 * MM)
 
 

@@ -5,14 +5,14 @@ import pytest
 from tests.simulator.box_world import MM, UNCUT, Axis, Platform, Shop, World
 from tests.simulator.doors.questions import DoorAsk
 from tests.simulator.doors.seen import least_front
-from tests.simulator.doors.truth import outcomes
+from tests.simulator.doors.truth import outcomes, told_excursion
 from tests.simulator.doors.world import Car, Door, Foam, Ring, Sizes, Speaker
 from tests.simulator.notes import Content, Note
 
 HOLE = {"long way": 140 * MM, "short way": 140 * MM, "fixed": 80 * MM}
 FLANGE = {"flange": 150 * MM, "flange short": 150 * MM}
 SIZES = {"basket": 130 * MM, "basket short": 130 * MM, "depth": 60 * MM, "front": 12 * MM, "excursion": 4 * MM}
-SPEAKER = Speaker("six", SIZES | FLANGE)
+SPEAKER = Speaker("six", SIZES | FLANGE, {"excursion": "4 mm caliper"})
 RING, FOAM = Ring("ring", 2 * MM, {}), Foam("foam", MM)
 EARLY: Car = (("build", "early"),)
 LATE: Car = (("build", "late"),)
@@ -69,3 +69,12 @@ def test_of_several_the_one_with_least_room_counts() -> None:
 def test_where_it_was_seen_nobody_asks_about_its_cone(least: int | None, found: set[str]) -> None:
     ask = DoorAsk(CAR, "shelf", (EARLY,), {}, None, (), speaker=SPEAKER)
     assert outcomes(ask, [()], least and least * MM) == found
+
+
+@pytest.mark.parametrize(
+    ("said", "counts"),
+    [("4.1 mm caliper", 4), ("3 mm ± 1 mm", 4), ("3 mm printed", 3), ("3 mm", 3), ("5 mm printed", 4), (None, 0)],
+)
+def test_how_far_its_cone_comes_out_counts_as_far_as_anybody_knows(said: str | None, counts: int) -> None:
+    speaker = Speaker("six", SIZES, {} if said is None else {"excursion": said})
+    assert told_excursion(speaker) == counts * MM

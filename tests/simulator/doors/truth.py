@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 from itertools import product
 
-from tests.simulator.box_world import World
+from tests.simulator.box_world import MM, World
 from tests.simulator.doors.meeting import falls_through, met
 from tests.simulator.doors.questions import DoorAsk
-from tests.simulator.doors.world import Mounting, Ring, Tabs
+from tests.simulator.doors.world import Mounting, Ring, Speaker, Tabs
+from tests.simulator.possible.sizes import read
 
 SIZES = ("basket", "basket short", "depth", "front")
 
@@ -23,7 +24,7 @@ def outcomes(ask: DoorAsk, ways: Sequence[Sequence[Ring]], seen: int | None = No
         ends["basket short"] = ends["basket"]
     least = {size: low for size, (low, _) in ends.items()}
     largest = {size: high for size, (_, high) in ends.items()}
-    excursion = ask.speaker.sizes.get("excursion", 0) if ask.speaker and "front" not in ask.typed else 0
+    excursion = told_excursion(ask.speaker) if ask.speaker and "front" not in ask.typed else 0
     # A cone comes further out when it plays: only what clears that surely goes in, only what hits at rest surely not.
     playing = largest | ({"front": largest["front"] + excursion} if "front" in largest else {})
     flange = {} if ask.speaker is None else {size: ask.speaker.sizes[size] for size in ("flange", "flange short")}
@@ -41,6 +42,15 @@ def outcomes(ask: DoorAsk, ways: Sequence[Sequence[Ring]], seen: int | None = No
         if all(one.spare > 0 or (one.spare == 0 == spare) for one, spare in low):
             found.add("goes in")
     return found
+
+
+def told_excursion(speaker: Speaker) -> int:
+    """How much further out its cone comes when it plays, as far as its record tells: printed it may be less than so."""
+    said, true = (speaker.says or {}).get("excursion"), speaker.sizes.get("excursion", 0)
+    if said is None:
+        return 0
+    middle, give, by = read(str(said))
+    return true if by == "caliper" or give is not None else min(true, round(middle * MM))
 
 
 def size_of(ask: DoorAsk, size: str) -> tuple[int, int] | None:

@@ -74,8 +74,8 @@ class DoorParts:
         """How much further a cone comes when it plays; a no may have been said of that."""
         speaker = next(one for one in self.world.speakers if one.name == content["what"])
         text = (speaker.says or {}).get("excursion")
-        middle, give, _ = read(str(text)) if text else (0.0, 0.0, None)
-        return middle + (give or 0.0)
+        ends = on_the_bench(self.world.shop, text)
+        return ends[1] if ends else read(str(text))[0] if text else 0.0
 
 
 def has_tabs(ring: Ring) -> bool:

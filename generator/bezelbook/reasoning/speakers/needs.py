@@ -157,7 +157,7 @@ def _needs(key: str, name: str, size_of: SizeOf, house: House | None, *, oval: b
     found = SpeakerNeeds(
         key, name, spans, middles, oval, printed, frozenset(snug), flange=_flange(house, size_of, oval=oval)
     )
-    return _playing(found, size_of("excursion"))
+    return _playing(found, house, size_of("excursion"))
 
 
 def _flange(house: House | None, size_of: SizeOf, *, oval: bool) -> tuple[int, int] | None:
@@ -166,14 +166,15 @@ def _flange(house: House | None, size_of: SizeOf, *, oval: bool) -> tuple[int, i
     return None if across is None or short is None else (across, short)
 
 
-def _playing(needs: SpeakerNeeds, excursion: Quantity | None) -> SpeakerNeeds:
+def _playing(needs: SpeakerNeeds, house: House | None, excursion: Quantity | None) -> SpeakerNeeds:
     """The front height with what the cone adds when it plays: at rest for a no, at its furthest for a yes.
 
     A printed excursion counts too, since it only ever asks for more.
     """
     if excursion is None:
         return needs
-    rest, further = needs.spans["front height"], excursion.base + (excursion.give or 0)
+    rest, furthest = needs.spans["front height"], _span(house, excursion).high
+    further = excursion.base if furthest is None else furthest
     if rest.high is None:
         return replace(needs, further=further)
     spans = {**needs.spans, "front height": Span(rest.low, rest.high + further, rest.closed)}
