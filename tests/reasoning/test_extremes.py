@@ -71,6 +71,29 @@ def test_no_way_is_gone_through_that_tells_nothing_new(monkeypatch: pytest.Monke
     assert made[0].spent <= 2 * len(spots) * len(system)
 
 
+def test_a_way_that_reaches_only_higher_than_those_before_is_gone_through() -> None:
+    under_5, under_9 = (Either((Under("a", None, top),)) for top in (5, 9))
+    held = (Rise("b", None, 1),)
+    choice = OneOf((Case(held, (under_5,)), Case(held, (under_9,))))
+    assert ends_of(before_choices([choice]), ["a", "b"]) == {"a": (0, 9), "b": (1, None)}
+
+
+@pytest.mark.parametrize(
+    ("ends", "than", "within"),
+    [
+        ((0, 5), (0, 5), True),
+        ((1, 4), (0, 5), True),
+        ((1, 4), (0, None), True),
+        ((0, None), (0, None), True),
+        ((0, 6), (0, 5), False),
+        ((0, None), (0, 5), False),
+        ((0, 4), (1, 5), False),
+    ],
+)
+def test_ends_that_lie_no_further_out_tell_nothing_new(ends: Ends, than: Ends, *, within: bool) -> None:
+    assert extremes._within(ends, than) is within
+
+
 def test_what_cannot_be_solved_says_nothing_of_its_numbers() -> None:
     assert (
         ends_of(None, ["a", "b"])

@@ -21,6 +21,7 @@ from tests.reasoning.making import (
     resolved,
     roomy,
     setting,
+    shop,
     split,
     standing,
     tried,
@@ -68,6 +69,32 @@ def test_a_thing_has_one_exit_for_its_plug_whichever_note_is_about_it() -> None:
     # Wherever the plug leaves, the body itself was stopped at the other ninth.
     assert seen(kit, box, *stopped, unit="box", plugs="off", mounts=("kit",)) == "never"
     assert seen(kit, box, stopped[0], unit="box", plugs="off", mounts=("kit",)) == "open"
+
+
+def test_notes_of_a_thing_that_would_need_two_exits_for_its_plug_cannot_all_be_true() -> None:
+    """By hand: a body of 110 clears the 130 that were read on either side, a plug of 142 does not."""
+    kit = mount(presents={"ninths": ["left", "right"], "width": "190 ± 1 mm", "height": "120 ± 1 mm"})
+    read = measured("wire", reading("depth", "130 ± 3 mm", "left", "right"))
+    plugged = {"mounts": ["kit"], "verdict": "does not", "reason": "depth"}
+    left, right = (tried(ninth, where=[ninth], **plugged) for ninth in ("left", "right"))
+    box = unit(plug_exit=None)
+    assert [rooms_of(kit, box, read, *notes).possible for notes in ((left,), (right,), (left, right))] == [
+        True,
+        True,
+        False,
+    ]
+
+
+@pytest.mark.parametrize(("width", "expected"), [("5 mm", "always"), ("20 mm", "open")])
+def test_a_caliper_on_a_kit_does_not_carry_what_went_in_through_it_past_the_house_clearance(
+    width: str, expected: Outlook
+) -> None:
+    """By hand: the box passed a hole of 150, and 159 went in without the kit: 9 are left, by the caliper alone."""
+    house = shop(clearances={"width": width}, tools={"bench_caliper": "0 mm"})
+    kit = mount(presents={"width": "150 mm caliper"})
+    things = [unit("big", body_width="160 ± 1 mm"), unit(body_width="155 ± 10 mm")]
+    notes = [tried("bare", what="big"), tried("kitted", mounts=["kit"])]
+    assert seen(house, kit, *things, *notes, unit="box") == expected
 
 
 def test_another_thing_is_covered_only_if_its_largest_is_no_larger_than_the_other_s_smallest() -> None:

@@ -74,3 +74,9 @@ def test_a_start_knows_the_numbers_that_were_added_last() -> None:
 @given(systems)
 def test_its_ends_are_those_of_what_it_has(system: list[Constraint]) -> None:
     assert Start(system).ends(NUMBERS) == ends_of(before_choices(system), NUMBERS)
+
+
+def test_a_start_goes_through_the_choices_that_it_needs_or_else_through_all() -> None:
+    start = Start([OneOf((Case(), Case((Rise("a", None, 3),))))])
+    assert [leaf.at("a") for leaf in start.leaves()] == [0]
+    assert [leaf.at("a") for leaf in start.leaves(eager=True)] == [0, 3]

@@ -12,11 +12,10 @@ from tests.reasoning import making
 MM = 1_000_000
 
 
-def weighed(*records: Record, **state: Any) -> Weighed:
+def weighed(*records: Record, mounts: tuple[str, ...] = (), **state: Any) -> Weighed:
     base = making.book(*records)
-    return Weighed(
-        needs_of_unit(base, base.head_units["box"]), Room(making.place(base).accounts[0], making.setting(base, **state))
-    )
+    setting = making.setting(base, *mounts, **state)
+    return Weighed(needs_of_unit(base, base.head_units["box"]), Room(making.place(base).accounts[0], setting))
 
 
 def view(one: Weighed, **read: int) -> bool | None:
@@ -103,3 +102,11 @@ def test_what_went_in_needs_no_room_left_over_nor_the_very_same_way_of_fitting()
         one = weighed(shop, coarse, making.tried(plugs="off", loom=loom))
         assert view(one, **DEEP) is True
         assert {demand.need for demand in one.unsure} == {"plug"}
+
+
+def test_what_went_in_through_a_narrower_hole_does_so_through_a_wider_one() -> None:
+    kits = [making.mount(name, presents={"width": f"{mm} ± 1 mm"}) for name, mm in (("narrow", 182), ("wide", 190))]
+    coarse = making.unit(body_width="180 ± 15 mm")
+    one = weighed(coarse, *kits, making.tried(mounts=["narrow"]), mounts=("wide",))
+    assert "width" not in {demand.need for demand in one.unsure}
+    assert "width" in {demand.need for demand in weighed(coarse, *kits, making.tried(), mounts=("wide",)).unsure}

@@ -2,7 +2,10 @@
 
 from typing import Any
 
+import pytest
+
 from bezelbook.reasoning.room_span import RoomSpan
+from bezelbook.reasoning.speakers.cells import RoomSize
 from bezelbook.reasoning.speakers.number import SpeakerSpot
 from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, shop, speaker, tried
 
@@ -106,6 +109,21 @@ def test_what_just_goes_in_with_what_the_house_likes_is_not_tight() -> None:
     assert not spot(room=10, left=3).is_tight
     assert spot(room=9, left=3).is_tight
     assert spot(room=10, left=2).is_tight
+
+
+@pytest.mark.parametrize(
+    ("size", "where"),
+    [
+        ("long way", "the hole, the long way"),
+        ("short way", "the hole"),
+        ("fixed", "the first thing behind that does not move"),
+        ("glass", "the glass"),
+        ("front", "the grille"),
+    ],
+)
+def test_each_size_of_the_room_is_called_what_a_shop_calls_it(size: RoomSize, where: str) -> None:
+    asks = SpeakerSpot("basket", size, 10 * MM, 10 * MM, RoomSpan(11 * MM, 11 * MM), MM, 0)
+    assert asks.words("mm").startswith(f"basket: it asks 10 mm (0.39 in) at {where}; there is ")
 
 
 def test_what_is_left_and_what_is_short_come_in_the_shops_own_unit_first() -> None:

@@ -67,6 +67,22 @@ def test_that_it_went_in_does_not_show_that_its_cone_clears_the_grille(
     assert (CONE in unknown(plays, tried(), *read)) == told
 
 
+def test_how_it_is_seen_whether_a_cone_clears_the_grille() -> None:
+    look = "putty inside the grille, play it loud, 3 min"
+    assert (
+        Missing(CONE, look, "how thick a ring may be") in ask(book(speaker(excursion="4 mm caliper"), tried())).unknown
+    )
+
+
+def test_the_long_way_of_a_hole_may_be_all_that_nobody_read() -> None:
+    oval = speaker("oval", basket="150 mm caliper", basket_short="90 mm caliper")
+    across = measured("m", reading("cut-out short way", "95 ± 1 mm"))
+    long_way = "the hole was never measured the long way"
+    assert ask(book(oval, across), "oval").unknown[0] == Missing(
+        long_way, "caliper across it, 2 min", "whether a basket goes through"
+    )
+
+
 def test_of_a_cone_only_what_is_said_to_go_in_is_asked_about() -> None:
     plays = speaker(excursion="4 mm caliper")
     assert CONE not in unknown(plays)
