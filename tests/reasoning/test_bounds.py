@@ -141,6 +141,11 @@ def test_a_leaf_tells_how_far_above_a_number_the_others_must_stay() -> None:
     assert leaf.reach("a") == {"a": 0, "b": 2, "c": 1}
 
 
+def test_two_numbers_that_lift_each_other_by_nothing_stay_where_they_are() -> None:
+    (leaf,) = Search().leaves([Rise("b", "a", 0), Rise("a", "b", 0)])
+    assert leaf.reach("a") == {"a": 0, "b": 0}
+
+
 def test_a_copy_of_a_leaf_is_lifted_on_its_own() -> None:
     leaf = Leaf({"a": 1}, {"a": [Rise("b", "a", 1)]}, [], [])
     copy = leaf.copy()

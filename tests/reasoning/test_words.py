@@ -157,6 +157,9 @@ def test_what_was_left_out_of_words_about_a_speaker_is_told() -> None:
     wiring = read("which harness for slim double, compact hatch, year 9")
     assert isinstance(wiring.read, WiringQuestion)
     assert wiring.took == found.took
+    late = read("which harness for slim double, compact hatch, late, year 4").read
+    assert isinstance(late, WiringQuestion)
+    assert (late.splits, late.year) == ({"build": "late"}, 4)
 
 
 def test_a_number_that_says_nothing_beside_a_thing_does_not_hide_that_wiring_is_asked_about() -> None:
@@ -264,6 +267,7 @@ def test_several_mounts_are_in_the_order_of_the_words() -> None:
 def test_the_vocabulary_may_be_handed_in() -> None:
     text = "slim double compact hatch"
     assert read_words(BOOK, text, vocabulary(BOOK)) == read_words(BOOK, text)
+    assert isinstance(read_words(BOOK, text, ()).read, Choice)
 
 
 def test_an_empty_book_has_no_vehicle_to_offer() -> None:

@@ -151,6 +151,12 @@ def test_a_size_of_a_part(size: str, span: Span) -> None:
     assert house_span(book(), read_quantity(size, "length", sized=True)) == span
 
 
+def test_a_part_that_a_caliper_read_has_the_error_of_the_house_s() -> None:
+    of = knowledge_base((record("shop", "shop", {"name": "Shop", "format": 1}),))
+    size = read_quantity("4 mm caliper", "length", sized=True)
+    assert house_span(of, size) == Span(3_800_000, 4_200_000)
+
+
 def test_a_flange_is_the_like_speaker_s_where_none_was_typed() -> None:
     depth, flange = {"mounting_depth": length("63 mm")}, {"flange": length("170 mm")}
     like = needs(flange="150 mm caliper")

@@ -6,8 +6,21 @@ import pytest
 
 from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import RoomSize
-from bezelbook.reasoning.speakers.number import SpeakerSpot
-from tests.reasoning.speakers.doors import ask, book, car, measured, mount, reading, roomy, shop, speaker, tried
+from bezelbook.reasoning.speakers.number import SpeakerSpot, _tightest, spots
+from tests.reasoning.speakers.doors import (
+    ask,
+    book,
+    car,
+    measured,
+    mount,
+    place,
+    reading,
+    resolved,
+    roomy,
+    shop,
+    speaker,
+    tried,
+)
 
 MM = 1_000_000
 
@@ -156,6 +169,24 @@ def test_of_two_that_are_short_for_certain_the_shorter_decides_and_not_one_that_
     assert found.verdict == "does not"
     assert found.spot is not None
     assert (found.spot.size, found.spot.best_gap) == ("glass", -MM)
+
+
+def test_what_nobody_knows_of_a_speaker_is_no_spot() -> None:
+    of = book(speaker("odd", mounting_depth=None), roomy())
+    asked = resolved(of, speaker="odd", mounts=())
+    assert {spot.size for spot in spots(place(of), asked, asked.settings[0])} == {"short way", "front"}
+
+
+@pytest.mark.parametrize(("most", "is_short"), [(10, True), (11, False)])
+def test_a_no_is_decided_by_what_has_nothing_left_at_best(most: int, *, is_short: bool) -> None:
+    spot = SpeakerSpot("basket", "short way", 10, 12, RoomSpan(9, most), 0, 0)
+    assert _tightest([spot], "does not") == (spot if is_short else None)
+
+
+@pytest.mark.parametrize(("least", "is_known"), [(0, False), (1, True)])
+def test_only_where_there_is_certainly_room_a_yes_is_decided(least: int, *, is_known: bool) -> None:
+    spot = SpeakerSpot("basket", "short way", 0, 0, RoomSpan(least, None), 0, 0)
+    assert _tightest([spot], "goes in") == (spot if is_known else None)
 
 
 def test_what_did_not_go_in_is_short_by_its_own_size() -> None:

@@ -21,6 +21,7 @@ from tests.reasoning.speakers.doors import (
     reading,
     resolved,
     roomy,
+    shop,
     speaker,
     tried,
 )
@@ -74,6 +75,11 @@ def test_how_it_is_seen_whether_a_cone_clears_the_grille() -> None:
     )
 
 
+def test_how_far_a_cone_comes_out_is_said_in_the_shops_own_unit_first() -> None:
+    found = unknown(shop("in"), speaker(excursion="4 mm caliper"), tried())
+    assert CONE.replace("4 mm (0.16 in)", "0.16 in (4 mm)") in found
+
+
 def test_the_long_way_of_a_hole_may_be_all_that_nobody_read() -> None:
     oval = speaker("oval", basket="150 mm caliper", basket_short="90 mm caliper")
     across = measured("m", reading("cut-out short way", "95 ± 1 mm"))
@@ -81,6 +87,11 @@ def test_the_long_way_of_a_hole_may_be_all_that_nobody_read() -> None:
     assert ask(book(oval, across), "oval").unknown[0] == Missing(
         long_way, "caliper across it, 2 min", "whether a basket goes through"
     )
+
+
+def test_the_hole_may_be_all_that_nobody_read() -> None:
+    deep = [reading("rear depth to glass down", "70 ± 1 mm"), reading("front clearance", "20 ± 1 mm")]
+    assert unknown(measured("m", *deep)) == ["the hole was never measured", TRAVEL]
 
 
 def test_of_a_cone_only_what_is_said_to_go_in_is_asked_about() -> None:
