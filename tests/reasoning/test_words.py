@@ -240,6 +240,14 @@ def test_a_thing_whose_name_is_not_quite_what_was_typed_is_offered_beside_the_de
     assert (found.ask, found.options) == ("How deep is it?", (("disc double with a slot", "two high"),))
     assert found.opening is not None
     assert asked("compact hatch double", of).options == ()
+    # Where no size was said, everything is offered.
+    assert asked("compact hatch disc, slot", of).ask == "Which one, or how deep is it?"
+
+
+@pytest.mark.parametrize("word", ["deep", "wide", "high", "depth"])
+def test_a_small_number_before_what_it_measures_is_no_generation(word: str) -> None:
+    found = read(f"compact hatch 9 {word}")
+    assert any("9" in one for one in found.took), found
 
 
 def test_two_sizes_that_may_be_the_depth_are_offered() -> None:

@@ -49,6 +49,12 @@ def test_sizes_by_their_long_names_and_by_short_ones() -> None:
     assert read(what={"like": "six", "mounting_depth": "63 mm"}).speaker == "six"
 
 
+def test_every_size_of_a_speaker_may_be_typed() -> None:
+    others = ("basket", "basket_short", "cut_out", "cut_out_short", "excursion", "flange_short", "bolt_circle")
+    sizes = dict.fromkeys(("mounting_depth", "front_height", "flange", *others), "60 mm")
+    assert read(what=sizes).sizes == {name: length("60 mm") for name in sizes}
+
+
 @pytest.mark.parametrize(
     ("data", "complaint"),
     [

@@ -268,3 +268,10 @@ def test_where_the_book_has_no_foam_nobody_is_asked_about_a_gasket() -> None:
 
 def test_one_reading_of_a_hole_that_is_not_round_wants_its_way() -> None:
     assert "cut-out 140 ± 1 mm in roomy does not say which way of the oval hole it is" in unknown(roomy(shape="oval"))
+
+
+def test_a_reading_from_the_seat_of_a_ring_can_be_used_where_the_ring_is_named() -> None:
+    seat = reading("rear depth to glass down", "70 ± 1 mm", datum="bracket seat")
+    ring = mount("ring", thickness="8 mm caliper")
+    assert not any("in seat" in one for one in unknown(ring, measured("seat", seat, mounts=["ring"])))
+    assert any("in seat was measured from the bracket seat" in one for one in unknown(ring, measured("seat", seat)))
