@@ -138,8 +138,9 @@ def agree(book: KnowledgeBase, place: Place, question: Question, told: Mapping[s
 # --- small worlds, every size of them ---
 
 
-# The later ones once told a browser too little, or a hair too much.
-SEEDS = (*range(12), 12, 48, 78, 92, 169, 265, 276, 302)
+# The later ones once told a browser too little, or a hair too much; 142 and 191 would, were a choice that the least
+# solution keeps not gone through.
+SEEDS = (*range(12), 12, 48, 78, 92, 142, 169, 191, 265, 276, 302)
 
 
 @pytest.mark.parametrize("seed", SEEDS)
