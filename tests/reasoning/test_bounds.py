@@ -123,8 +123,50 @@ def test_a_choice_that_holds_as_things_lie_is_not_made() -> None:
     assert (leaf.at("a"), leaf.at("b")) == (0, 0)
 
 
+def lift(over: str, by: int, under: str | None = None) -> OneOf:
+    """A choice that leaves none."""
+    return OneOf((Case((Rise(over, under, by),)),))
+
+
+@pytest.mark.parametrize(
+    ("more", "less"),
+    [
+        (lift("b", 5), lift("at 9", 10)),
+        (lift("b", 1, "at 9"), lift("c", 9)),
+        (lift("b", 5), lift("at 1", 6)),
+        (lift("c", 1, "at 9"), lift("b", 10)),
+    ],
+)
+def test_of_broken_choices_that_which_asks_for_the_most_lifting_is_made_first(more: OneOf, less: OneOf) -> None:
+    start = before_choices([Rise("at 9", None, 9), Rise("at 1", None, 1)])
+    left: list[list[OneOf]] = []
+
+    def looked_at(branch: Leaf) -> bool:
+        left.append(branch.choices)
+        return True
+
+    list(Search(wanted=looked_at).leaves([more, less], start))
+    assert left == [[more, less], [less], []]
+
+
+@pytest.mark.parametrize(
+    ("first", "then"),
+    [
+        (Under("a", "at 3", 0), Under("a", "b", 0)),
+        (Under("a", "b", 2), Under("a", "c", 1)),
+        (Under("at 3", "b", 0), Under("a", "c", 0)),
+    ],
+)
+def test_of_ways_to_stay_under_that_which_asks_for_the_least_lifting_comes_first(first: Under, then: Under) -> None:
+    start = before_choices([Rise("a", None, 5), Rise("at 3", None, 3)])
+    for options in (first, then), (then, first):
+        leaves = list(Search().leaves([Either(options)], start))
+        assert [[leaf.holds(one) for one in (first, then)] for leaf in leaves] == [[True, False], [False, True]]
+
+
 def test_a_choice_without_a_case_cannot_be_kept() -> None:
     assert not Search().consistent([OneOf(())])
+    assert not Search().consistent([lift("a", 3), OneOf(()), lift("b", 3)])
 
 
 def test_strictly_more_is_more_than_the_same_and_less_than_a_nanometre_more() -> None:

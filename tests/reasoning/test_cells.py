@@ -193,6 +193,12 @@ def test_cutting_and_moving_the_loom_aside_never_take_room_away() -> None:
     assert not no_smaller(of, room("one rib", "behind"), room("nothing", "aside"))
 
 
+def test_what_was_cut_in_vain_gained_nothing() -> None:
+    bounds = structure({room("one rib"), room()}, (), ())
+    assert allows(bounds, Rise(room(), None, 5), under(room("one rib"), 5 + 1))
+    assert not allows(bounds, Rise(room(), None, 5), under(room("one rib"), 5))
+
+
 def test_other_builds_and_other_ninths_have_rooms_of_their_own() -> None:
     of = book()
     assert not no_smaller(of, room("one rib"), room(build="early"))

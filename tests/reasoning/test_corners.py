@@ -13,8 +13,9 @@ from hypothesis import strategies as st
 
 from bezelbook.knowledge_base import KnowledgeBase, knowledge_base
 from bezelbook.reasoning.answer import Answer, answer, place_of
-from bezelbook.reasoning.bounds import Either, Rise, Under, before_choices
-from bezelbook.reasoning.corners import _limit, corners
+from bezelbook.reasoning.bounds import Either, Rise, Under, before_choices, exactly
+from bezelbook.reasoning.cells import Demand, RoomCell
+from bezelbook.reasoning.corners import _limit, _no, corners
 from bezelbook.reasoning.needs import Need
 from bezelbook.reasoning.question import Question, asked
 from bezelbook.reasoning.room import Place
@@ -135,6 +136,13 @@ def agree(book: KnowledgeBase, place: Place, question: Question, told: Mapping[s
     return found
 
 
+def told_once(told: Mapping[str, Any]) -> None:
+    """No leaf says the same no twice, and no setting the same leaf."""
+    leaves = [setting["leaves"] for account in told["accounts"] for setting in account["settings"]]
+    for many in (*leaves, *(leaf for found in leaves for leaf in found)):
+        assert all(many.count(one) == 1 for one in many)
+
+
 # --- small worlds, every size of them ---
 
 
@@ -151,6 +159,7 @@ def test_the_numbers_say_what_the_reasoning_says_of_every_size_in_a_small_world(
     for splits, mounts in ({}, None), ({}, (world.kits[0].name,)), ({"build": world.builds[0]}, None):
         question = Question(VEHICLE, PLACE, splits, mounts=mounts)
         told = told_of(place, question)
+        told_once(told)
         for wide, deep in product((None, 2, 3), (1, 2, 3, 4)):
             across = {} if wide is None else {"width": wide * MM, "height": MM}
             agree(book, place, question, told, {**across, "depth": deep * MM})
@@ -449,6 +458,16 @@ def test_how_much_was_left_over_counts_wherever_the_plug_left() -> None:
 
 
 # --- how large a need can be, worked by hand ---
+
+
+@pytest.mark.parametrize("tops", [(9, 5), (5, 9)])
+def test_what_must_be_short_of_two_spots_that_one_size_asks_for_is_short_of_the_roomier(tops: tuple[int, int]) -> None:
+    leaf = before_choices([])
+    assert leaf is not None
+    spot = RoomCell((), "nothing", "aside", "left")
+    either = Either(tuple(Under(spot, None, exactly(top)) for top in tops))
+    wanted = (Demand("depth", spot, 0, "left"),)
+    assert _no(leaf, either, wanted, [leaf.reach(spot)]) == {"0": 9}
 
 
 def test_a_need_is_limited_by_a_top_that_nothing_gets_around() -> None:

@@ -53,6 +53,12 @@ def test_mounts_left_blank_are_said_to_be_blank() -> None:
     assert line(mounts=None, cut=None, loom=None).endswith("[mounts not said]")
 
 
+def test_of_a_note_with_fields_of_many_sorts_only_what_is_asked_about_is_said() -> None:
+    seen = record("notes", "s", {**AT, "form": "seen", "plug": "long 20", "membrane": "there", "words": "Dusty."})
+    assert quote(book(), seen, ("plug",)) == "plug long 20 – Dusty."
+    assert quote(book(), seen, ("grille",)) == quote(book(), seen) == "plug long 20; membrane there – Dusty."
+
+
 def test_readings_are_said_one_after_the_other() -> None:
     note = measured(
         "m",

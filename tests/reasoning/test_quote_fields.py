@@ -75,6 +75,9 @@ def test_with_a_path_only_what_it_leads_to_is_said() -> None:
     whole = "pieces strip (hooks One at the end., took 3 min), tray (plugs outlet, took 4 min)"
     assert said(content, ("pieces",)) == whole
     assert said(content, ("pieces", 7)) == whole, "there is no eighth"
+    assert said(content, ("pieces", 2)) == whole, "nor a third"
+    assert said(content, ("pieces", "tray")) == whole, "a thing in a list goes by its number"
+    assert said(content, ("plug", 0)) == "plug long 20"
     assert said(content, ("pieces", 0, "pull")) == "pieces strip (hooks One at the end., took 3 min)"
     assert said(content, ("vehicle",)) == ""
     assert said(content) == f"plug long 20; {whole}"

@@ -158,6 +158,7 @@ def test_notes_can_be_looked_at_by_what_they_say() -> None:
     assert ids(rooms.measured()) == {"tape", "spare"}
     assert ids(rooms.agreeing(one for one in rooms.notes if one.says != "goes in")) == {"no", "tape"}
     assert not any(one.has_gap for one in rooms.fitted().notes)
+    assert rooms.fitted().frame == rooms.measured().frame == rooms.frame
 
 
 def test_a_note_is_about_the_sizes_of_the_thing_it_tried() -> None:

@@ -104,7 +104,7 @@ class Leaf:
             onward = [(rise.over, reached[under] + rise.by) for under in moved for rise in self.rises.get(under, ())]
             moved = []
             for over, by in onward:
-                if by > reached.get(over, by - 1):
+                if over not in reached or by > reached[over]:
                     reached[over] = by
                     moved.append(over)
         return reached

@@ -96,7 +96,7 @@ def _made_in(standing: Standing, stack: Stack) -> list[Setting]:
 def _refused(note: Tried, needs: Needs, varying: frozenset[str], ways: list[_Way]) -> tuple[Constraint, ...]:
     blamed = [(way, _blamed(note, way)) for way in ways]
     blamed = [(way, named) for way, named in blamed if named]
-    if any(way.rises or way.eithers for way, _ in blamed):
+    if any(way.rises for way, _ in blamed):
         return one_of(Case(way.rises, (*misfit(named, needs, varying), *way.eithers)) for way, named in blamed)
     return misfit([demand for _, named in blamed for demand in named], needs, varying) if blamed else ()
 

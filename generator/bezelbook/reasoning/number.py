@@ -68,7 +68,7 @@ def deciding(place: Place, question: Asked, verdict: AnswerVerdict) -> Spot | No
     if verdict == "does not":
         short = {spot: gap for spot in found if (gap := spot.best_gap) is not None and gap <= 0}
         return min(short, key=short.__getitem__, default=None)
-    bounded = [spot for spot in found if spot.room.least > 0]
+    bounded = [spot for spot in found if spot.room.least]
     if verdict == "too close":
         bounded = [spot for spot in bounded if spot.room.most is not None]
     return min(bounded, key=lambda spot: spot.sure_gap, default=None)
