@@ -133,6 +133,12 @@ def test_a_ninth_left_unread_is_named() -> None:
     assert what == "depth from the sub-dash face: lower-right"
 
 
+def test_ninths_left_unread_are_named_by_rows_and_columns() -> None:
+    lower = making.reading("depth", "205 ± 2 mm", *NINTHS[6:])
+    [what] = looks(box(), making.roomy(), making.measured("wire", lower))
+    assert what == "depth from the sub-dash face: upper and middle row"
+
+
 def test_two_notes_that_say_the_same_of_themselves_are_two_to_ask() -> None:
     car = making.vehicle(splits={"build": making.split("early", "late")})
     place = making.place(making.book(car, box(), making.tried("a"), making.tried("b")))

@@ -101,7 +101,12 @@ def test_a_whole_answer_as_plain_data() -> None:
                 "what": "the worst point of the glass's way was not looked at",
                 "look": "putty on the magnet and run the glass, 5 min",
                 "changes": "how deep a speaker may be",
-            }
+            },
+            {
+                "what": "no figure shows that its cone clears the grille when it plays: its record has no excursion",
+                "look": "putty inside the grille, play it loud, 3 min",
+                "changes": "how thick a ring may be",
+            },
         ],
         "needs": ["restraint near: the vehicle's service information comes first, and a qualified person"],
         "instead": [],

@@ -39,13 +39,14 @@ def test_what_nobody_read_on_this_side() -> None:
         "the depth to the glass was never measured on this side",
         "the room in front was never measured",
     ]
-    assert unknown(roomy()) == [TRAVEL]
+    assert unknown(roomy()) == [TRAVEL, NO_EXCURSION]
     worst = measured("w", reading("rear depth at worst of travel", "69 ± 1 mm"))
-    assert unknown(roomy(), worst) == []
+    assert unknown(speaker(excursion="2 mm caliper"), roomy(), worst) == []
     assert "the depth behind to what does not move was never measured" in unknown(where=SHELF)
 
 
-CONE = "no figure shows that its cone, up to 4 mm (0.16 in) further out when it plays, clears the grille"
+CONE = "no figure shows that its cone clears the grille when it plays: it comes up to 4 mm (0.16 in) further out"
+NO_EXCURSION = "no figure shows that its cone clears the grille when it plays: its record has no excursion"
 
 
 @pytest.mark.parametrize(
@@ -98,6 +99,12 @@ def test_of_a_cone_only_what_is_said_to_go_in_is_asked_about() -> None:
     plays = speaker(excursion="4 mm caliper")
     assert CONE not in unknown(plays)
     assert CONE not in unknown(speaker(), tried())
+    assert NO_EXCURSION in unknown(speaker(), tried())
+    assert NO_EXCURSION not in unknown(speaker())
+    assert NO_EXCURSION not in unknown(speaker(speaker_kind="tweeter"), tried()), "a dome hardly moves"
+    assert NO_EXCURSION not in unknown(tried(), what={"mounting_depth": "60 mm"}), "nobody spoke of its front"
+    assert NO_EXCURSION not in unknown(tried(), what={"like": "six", "front_height": "9 mm"})
+    assert NO_EXCURSION in unknown(tried(), what={"like": "six", "mounting_depth": "60 mm"})
     assert CONE not in unknown(plays, tried(), what={"like": "six", "front_height": "9 mm"})
     assert CONE not in unknown(plays, tried(), what={"mounting_depth": "60 mm"})
 
@@ -197,7 +204,7 @@ def test_each_thing_that_nobody_read_says_how_to_read_it_and_what_for() -> None:
             "the room in front was never measured", "putty under the lining, 5 min", "how far a ring may hold it out"
         ),
     )
-    assert ask(book(roomy())).unknown == (
+    assert ask(book(speaker(excursion="2 mm caliper"), roomy())).unknown == (
         Missing(TRAVEL, "putty on the magnet and run the glass, 5 min", "how deep a speaker may be"),
     )
     shelf = ask(book(), where=SHELF).unknown

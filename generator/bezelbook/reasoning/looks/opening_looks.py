@@ -14,6 +14,7 @@ from bezelbook.reasoning.looks.way import Way
 from bezelbook.reasoning.question import usual_stacks
 from bezelbook.reasoning.room import Place, Rooms
 from bezelbook.values.listed import listed
+from bezelbook.values.ninths import ninths_said
 from bezelbook.values.span import Span
 from bezelbook.values.words import NINTHS
 
@@ -49,7 +50,7 @@ def _todo(place: Place, build: Build, what: str, tool: str) -> Todo:
 def _where(depth: Sequence[Unread]) -> str:
     if len(depth) == len(NINTHS):
         return "all nine ninths"
-    return listed([str(one.ninth) for one in depth])
+    return ninths_said(one.ninth for one in depth if one.ninth is not None)
 
 
 def asking_ways(place: Place) -> Iterator[tuple[Todo, tuple[Accounts, ...]]]:

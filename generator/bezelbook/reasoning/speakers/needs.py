@@ -46,7 +46,8 @@ class SpeakerNeeds:
     of the front height with the excursion on top. `snug` needs come from the hole that the speaker wants, so that no
     clearance is due. `oval` says that the two ways differ. `asked` holds the needs that bear on the question. `flange`
     is how far its flange reaches at most, in nm, the long way and the short; None when nobody measured it. `further` is
-    how much further out, in nm, its cone comes at most when it plays; nothing where nobody says so.
+    how much further out, in nm, its cone comes at most when it plays: 0 where a question types none, None where the
+    record of a cone leaves it blank.
     """
 
     key: str
@@ -59,7 +60,7 @@ class SpeakerNeeds:
     asked: frozenset[SpeakerNeed] = frozenset(SPEAKER_NEEDS)
     borrowed: Mapping[SpeakerNeed, str] = field(default_factory=dict)
     flange: tuple[int, int] | None = None
-    further: int = 0
+    further: int | None = 0
 
     def key_of(self, need: SpeakerNeed) -> str:
         """Whose size one need is."""
@@ -79,6 +80,8 @@ def needs_of_speaker(book: KnowledgeBase, speaker: Speaker) -> SpeakerNeeds:
     house = House(book.shop.tools.bench_caliper.base, None)
     key, oval = f"speaker:{speaker.id}", speaker.shape in ("oval", "D")
     found = _needs(key, speaker.name, lambda name: record_size(book, speaker, name), house, oval=oval)
+    if speaker.speaker_kind != "tweeter" and record_size(book, speaker, "excursion") is None:
+        found = replace(found, further=None)
     # A square basket meets a round hole with its corners, which nobody measures.
     return _without_hole(found) if speaker.shape == "square" else found
 

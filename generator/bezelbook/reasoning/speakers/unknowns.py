@@ -118,13 +118,15 @@ def _thing(question: SpeakerAsked) -> Iterator[Missing]:
 
 def _playing(place: SpeakerPlace, question: SpeakerAsked) -> Iterator[Missing]:
     """Of what was seen to go in, whether its cone clears the grille, where no figure shows that it does."""
-    needs = question.needs
-    if not needs.further or all(_clears(rooms, question, setting) for rooms, setting in _each(place, question)):
+    further = question.needs.further
+    if further == 0 or all(_clears(rooms, question, setting) for rooms, setting in _each(place, question)):
         return
     if settled(place, question) == "goes in":
-        further = show_length(needs.further, place.frame.book.shop.units_first)
+        why = "its record has no excursion"
+        if further is not None:
+            why = f"it comes up to {show_length(further, place.frame.book.shop.units_first)} further out"
         yield Missing(
-            f"no figure shows that its cone, up to {further} further out when it plays, clears the grille",
+            f"no figure shows that its cone clears the grille when it plays: {why}",
             "putty inside the grille, play it loud, 3 min",
             "how thick a ring may be",
         )
@@ -138,7 +140,9 @@ def _clears(rooms: SpeakerRooms, question: SpeakerAsked, setting: SpeakerSetting
     """Whether there is room in front for the cone at its furthest, by the figures."""
     wanted = [demand for demand in demands(rooms.frame, question.needs, setting) if demand.size == "front"]
     highest = question.needs.spans["front height"].high
-    return not wanted or (highest is not None and rooms.spans(setting, wanted)[0].least >= highest)
+    if not wanted or highest is None or question.needs.further is None:
+        return not wanted
+    return rooms.spans(setting, wanted)[0].least >= highest
 
 
 def _unsaid(place: SpeakerPlace, one: SpeakerStanding) -> Iterator[Missing]:
