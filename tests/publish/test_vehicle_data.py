@@ -52,7 +52,7 @@ def test_notes_are_told_once_and_pointed_at(told: dict[str, Any]) -> None:
 def test_a_typed_size_gets_what_an_answer_says_whatever_it_is(told: dict[str, Any], place: dict[str, Any]) -> None:
     typed = place["choices"]["|"]["typed"]
     assert typed["words"] == [
-        " in the centre dash of a compact hatch, generation 2, build not known, with ",
+        " in the centre dash of the compact hatch, generation 2, build not known, with ",
         ", nothing cut, loom aside, plugs on",
     ]
     [[axis, what, look, values]] = typed["open"]

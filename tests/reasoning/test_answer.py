@@ -131,7 +131,7 @@ def test_for_exactly_what_is_said_in_a_sentence() -> None:
     of = book(BUILDS, unit(name="two-high A"), mount("ring", name="the ring"), mount("kit", name="the kit"))
     found = ask(of, "box", splits={"build": "late"}, state={"mounts": ["ring", "kit"]})
     assert found.for_words == (
-        "two-high A in the dash centre of a small van, late, with the ring and the kit, "
+        "two-high A in the dash centre of the small van, late, with the ring and the kit, "
         "nothing cut, loom aside, plugs on"
     )
 
@@ -144,7 +144,7 @@ def test_what_is_not_known_is_part_of_that_sentence() -> None:
     of = book(car, unit(), mount("a", name="kit A", **MADE), mount("b", name="kit B", **MADE))
     found = ask(of, "box", state={"cut": "one rib", "loom": "behind", "plugs": "off"})
     assert found.for_words == (
-        "box in the radio hole of a small van, build not known, with kit A or kit B, "
+        "box in the radio hole of the small van, build not known, with kit A or kit B, "
         "one rib cut, loom behind, plugs off"
     )
 
@@ -152,7 +152,7 @@ def test_what_is_not_known_is_part_of_that_sentence() -> None:
 def test_a_split_that_bears_on_this_place_alone_is_part_of_it_too() -> None:
     car = vehicle(splits={"build": split("early", "late", bears_on={"places": [HOLE]})})
     found = ask(book(car, unit()), "box")
-    assert "of a small van, build not known, with no mount," in found.for_words
+    assert "of the small van, build not known, with no mount," in found.for_words
     assert found.unknown[0].what == "the build is not known"
 
 
@@ -190,7 +190,7 @@ def test_a_place_that_the_vehicle_does_not_list_can_still_be_answered_for() -> N
     of = book(unit(), tried(place="roof"))
     found = answer(of, Question(CAR, "roof", unit="box"))
     assert (found.verdict, found.needs) == ("goes in", ())
-    assert "in the roof of a small van" in found.for_words
+    assert "in the roof of the small van" in found.for_words
 
 
 def test_a_place_may_be_handed_in_and_asked_many_times() -> None:

@@ -162,7 +162,7 @@ def _for_words(place: Place, question: Question, resolved: Asked) -> str:
         f"loom {resolved.loom}",
         "plugs on" if resolved.plugs_on else "plugs off",
     ]
-    return f"{resolved.needs.name} in the {place_name} of a {vehicle.name}, {', '.join([*builds, *state])}"
+    return f"{resolved.needs.name} in the {place_name} of the {vehicle.name}, {', '.join([*builds, *state])}"
 
 
 def _notes(place: Place, resolved: Asked, behind: Support) -> list[Quoted]:

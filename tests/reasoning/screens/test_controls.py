@@ -39,7 +39,9 @@ def test_every_tolerance_moves_a_side() -> None:
 
 def test_a_length_without_a_tolerance_has_the_houses() -> None:
     bare = {"near": "10 mm", "far": "30 mm", "starts": "60 mm", "ends": "90 mm", "stands_out": "7 mm"}
-    [found] = controls_at(making.place(making.book(ruled(control(**bare)))), (), HOLE)
+    note = ruled(control(**bare))
+    [found] = controls_at(making.place(making.book(note)), (), HOLE)
+    assert found.note == note.id
     assert (found.bottom, found.top) == (Between(mm(50 + 5), mm(50 + 15)), Between(mm(50 + 25), mm(50 + 35)))
     assert (found.left, found.right) == (Between(mm(55 - 90), mm(65 - 90)), Between(mm(85 - 90), mm(95 - 90)))
     assert found.stands_out == Between(mm(2), mm(12))

@@ -60,7 +60,7 @@ def test_a_whole_answer_as_plain_data() -> None:
             "loom": "does not apply",
             "plugs": "does not apply",
             "what": "six",
-            "words": "six in the door left of a Van, with no mount, no gasket, nothing cut, glass run all the way",
+            "words": "six in the door left of the Van, with no mount, no gasket, nothing cut, glass run all the way",
             "tabs": "does not apply",
             "glass": "run all the way down",
             "gasket": "none",
@@ -122,7 +122,7 @@ def test_for_exactly_what() -> None:
     found = ask(of, splits={"build": "late"}, mounts=["bracket", "ring"], tabs="out", gasket="foam", cut="a rib")
     said = found.plain()["for"]
     assert said["words"] == (
-        "six in the door left of a Van, late, body not known, with bracket and ring, tabs out, foam, a rib cut, "
+        "six in the door left of the Van, late, body not known, with bracket and ring, tabs out, foam, a rib cut, "
         "glass run all the way"
     )
     assert (said["splits"], said["mounts"]) == ({"build": "late", "body": "not looked"}, [["bracket", "ring"]])
@@ -132,11 +132,11 @@ def test_for_exactly_what() -> None:
 
 def test_a_question_that_says_little_is_for_what_is_usual() -> None:
     said = ask(book(BRACKET), {"basket": "130 mm"}, glass="up", mounts=["bracket"]).plain()["for"]
-    assert said["words"] == "130 mm in the door left of a Van, with bracket, no gasket, nothing cut, glass up"
+    assert said["words"] == "130 mm in the door left of the Van, with bracket, no gasket, nothing cut, glass up"
     assert (said["tabs"], said["glass"], said["gasket"], said["what"]) == ("not looked", "up", "none", "130 mm")
     shelf = ask(book(), where=SHELF).plain()["for"]
     assert (shelf["words"], shelf["tabs"]) == (
-        "six in the shelf of a Van, with no mount, no gasket, nothing cut",
+        "six in the shelf of the Van, with no mount, no gasket, nothing cut",
         "does not apply",
     )
 

@@ -58,7 +58,7 @@ def test_a_flange_is_the_number_only_where_it_is_what_stops_it() -> None:
 
 def test_a_place_is_called_what_the_book_calls_it() -> None:
     named = car(places={**DOORS, DOOR: {**DOORS[DOOR], "name": "front door"}})
-    assert ask(book(named)).for_words.startswith("six in the front door of a Van, ")
+    assert ask(book(named)).for_words.startswith("six in the front door of the Van, ")
 
 
 def test_a_split_that_bears_on_another_place_is_not_said_to_be_open() -> None:
@@ -94,4 +94,4 @@ def test_what_goes_in_if_something_holds_says_what_its_screws_need() -> None:
 
 def test_a_place_that_the_car_does_not_list_is_called_by_its_id() -> None:
     question = SpeakerQuestion(CAR, "gone-place", speaker="six", mounts=())
-    assert speaker_answer(book(), question).for_words.startswith("six in the gone place of a Van, ")
+    assert speaker_answer(book(), question).for_words.startswith("six in the gone place of the Van, ")

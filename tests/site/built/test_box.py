@@ -49,7 +49,7 @@ def test_the_answer_stands_in_the_order_that_a_counter_needs(at_home: Home, work
     expect(verdict(page)).to_have_text("Goes in.")
     parts = ticket(page).locator(":scope > *").evaluate_all("(all) => all.map((one) => one.className)")
     assert parts == ["verdict", "for", "number", "sure", "part", "part", "part", "drawn"]
-    expect(ticket(page).locator(".for")).to_contain_text("two-high A in the centre dash of a compact hatch")
+    expect(ticket(page).locator(".for")).to_contain_text("two-high A in the centre dash of the compact hatch")
     expect(ticket(page).locator(".sure")).to_have_text("fitted · one job")
     headings = ticket(page).locator("h3").all_inner_texts()
     assert headings == ["Not known", "What else it needs", "Who says so"]

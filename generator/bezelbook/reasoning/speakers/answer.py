@@ -169,7 +169,7 @@ def _for_words(place: SpeakerPlace, question: SpeakerQuestion, resolved: Speaker
     if "glass" in place.frame.rears:
         said.append("glass up" if resolved.glass == "up" else "glass run all the way")
     place_name = (where.name if where else None) or question.place.replace("-", " ")
-    return f"{resolved.needs.name} in the {place_name} of a {vehicle.name}, {', '.join(said)}"
+    return f"{resolved.needs.name} in the {place_name} of the {vehicle.name}, {', '.join(said)}"
 
 
 def _notes(place: SpeakerPlace, resolved: SpeakerAsked, behind: Carried) -> list[Quoted]:
