@@ -47,7 +47,9 @@ def test_an_answer_comes_in_the_order_in_which_a_counter_needs_it(run: Run, writ
     assert ran.code == 0
     said = ran.out.splitlines()
     assert said[0] == "GOES IN"
-    assert said[1].startswith("short one in the radio hole of the Compact hatch, second generation, late, with no mount")
+    assert said[1].startswith(
+        "short one in the radio hole of the Compact hatch, second generation, late, with no mount"
+    )
     assert ": it asks " in said[2] or said[2].startswith("plug and body together ask ")
     assert said[3] == "fitted, 1 independent job"
     assert said[-1].startswith("note went-in, carries the answer: short one: goes in")

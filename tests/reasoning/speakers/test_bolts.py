@@ -47,7 +47,7 @@ def test_110_on_four_holes_is_155_6_and_135_on_three_is_155_9() -> None:
 
 @pytest.mark.parametrize(
     ("ours", "theirs", "lands"),
-    [(4, 4, 4), (3, 4, 1), (4, 3, 1), (3, 6, 3), (6, 3, 3), (4, 8, 4), (2, 4, 2), (1, 1, 1)],
+    [(4, 4, 4), (3, 4, 1), (4, 3, 1), (3, 6, 3), (6, 3, 3), (4, 8, 4), (2, 4, 2), (1, 1, 1), (9, 10, 3)],
 )
 def test_how_many_land_where_counts_differ(ours: int, theirs: int, lands: int) -> None:
     assert landing(ours, theirs) == lands

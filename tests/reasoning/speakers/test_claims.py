@@ -4,6 +4,11 @@ from typing import Any
 
 import pytest
 
+from bezelbook.reasoning.bounds import STRICT, Rise, exactly
+from bezelbook.reasoning.speakers.cells import SpeakerDemand, SpeakerRoom
+from bezelbook.reasoning.speakers.claims import fit
+from bezelbook.reasoning.speakers.needs import SpeakerNeeds
+from bezelbook.values.span import BLANK, Span
 from tests.reasoning.speakers.doors import (
     BUILDS,
     DOOR,
@@ -18,6 +23,22 @@ from tests.reasoning.speakers.doors import (
     speaker,
     tried,
 )
+
+
+@pytest.mark.parametrize(
+    ("span", "floor"),
+    [
+        (Span(10, 12, reached=True), exactly(10)),
+        (Span(10, 12), exactly(10) + STRICT),
+        (Span(10, 10), exactly(10)),
+        (BLANK, exactly(0)),
+    ],
+)
+def test_what_went_in_had_room_for_its_least_size_or_a_hair_more(span: Span, floor: int) -> None:
+    cell = SpeakerRoom((), "nothing", "fixed")
+    needs = SpeakerNeeds("it", "it", {"mounting depth": span}, {})
+    demand = SpeakerDemand("mounting depth", cell, 3, "fixed")
+    assert fit((demand,), needs, frozenset()) == (Rise(cell, None, floor - exactly(3)),)
 
 
 def verdict(*records: Any, what: Any = "six", **more: Any) -> str:

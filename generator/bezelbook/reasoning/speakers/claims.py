@@ -92,7 +92,7 @@ def _refused(
         return ()  # what stopped it is not among what is known to be there, so that it says nothing of the rest
     plain = misfit([demand for wanted in named for demand in wanted], needs, varying)
     gaps = [_gap(frame, note, needs, _own_cut(note, setting)) for setting in settings]
-    if not any(rises or eithers for rises, eithers in gaps):
+    if not any(rises for rises, _ in gaps):
         return plain
     return one_of(
         Case(rises, (*misfit(wanted, needs, varying), *eithers))
