@@ -82,6 +82,15 @@ def test_of_several_builds_the_one_with_the_least_left_over_counts(early: str, l
     assert (ten.behind, ten.front) == (2_960_000, 7_040_000)
 
 
+@pytest.mark.parametrize("glass", [("70 ± 1 mm", "62 ± 1 mm"), ("62 ± 1 mm", "70 ± 1 mm")])
+def test_of_notes_that_cannot_all_be_true_that_with_the_least_left_over_counts(glass: tuple[str, str]) -> None:
+    """By hand: 62 to the glass + 10 of ring - 60 of speaker is 12 mm; the ring leaves 20 - 10 - 10 in front."""
+    of = book(RINGS[0], *(roomy(name, glass=read) for name, read in zip("ab", glass, strict=True)))
+    found = window(place(of), resolved(of))
+    assert found.argued
+    assert [(ring.behind, ring.front) for ring in found.rings] == [(12 * MM, 0)]
+
+
 def test_a_window_may_be_empty() -> None:
     found = side("48 ± 1 mm", DOOR)
     assert found.empty

@@ -79,9 +79,8 @@ def _close(rooms: SpeakerRooms, question: SpeakerAsked, setting: SpeakerSetting)
         need = needs.spans[demand.need]
         if isinstance(demand.cell, MountHole) and len(question.stacks) > 1:
             continue  # a ring that is tight is one of many, and tells nothing of the place
-        if not reading.read or need.high is None or need.low is None:
+        if not reading.read or need.high is None:
             continue
-        tight = need.high > room.least or not is_clear(rooms.frame, needs, demand, room)
-        if tight and (room.most is None or need.low <= room.most):
+        if need.high > room.least or not is_clear(rooms.frame, needs, demand, room):
             return True
     return False

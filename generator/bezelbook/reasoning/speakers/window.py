@@ -20,7 +20,7 @@ FRONT_SQUEEZE = Fraction(30, 100)
 class RingVerdict:
     """What one ring does on this side; the nanometres left over behind and in front are None where nobody measured.
 
-    Of several builds, the one with the least left over counts.
+    Of several builds, and of notes that cannot all be true, that with the least left over counts.
     """
 
     ring: str
@@ -84,7 +84,7 @@ def _ring(place: SpeakerPlace, bare: SpeakerAsked, ring: str) -> RingVerdict:
     book = place.frame.book
     stack = stack_of(book, (ring,), bare.gasket)
     asked = bare.narrowed(stacks=(stack,))
-    depths = [one for rooms in place.accounts[:1] for setting in asked.settings for one in _left(rooms, asked, setting)]
+    depths = [one for rooms in place.accounts for setting in asked.settings for one in _left(rooms, asked, setting)]
     behind = min((left for size, left in depths if size in place.frame.rears), default=None)
     front = min((left for size, left in depths if size == "front"), default=None)
     mount = book.mounts[ring]
