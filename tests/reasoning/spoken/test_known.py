@@ -6,7 +6,7 @@ from bezelbook.pipeline import Choice, Counter, knowledge_of
 from bezelbook.reasoning.speakers.rooms import speaker_place_of
 from bezelbook.reasoning.spoken.known import NOTHING, known_at, place_name, short_answer
 from tests.reasoning.making import record
-from tests.reasoning.speakers.doors import CAR, DOOR, ask, book, mount, roomy, tried
+from tests.reasoning.speakers.doors import CAR, DOOR, ask, book, measured, mount, reading, roomy, tried
 
 
 def test_readings_and_what_to_look_at_are_told(books: Path) -> None:
@@ -52,6 +52,13 @@ def test_what_any_speaker_would_ask_is_looked_for_whatever_mount_it_has() -> Non
         ),
         "not known: the room in front was never measured (look: putty under the lining, 5 min)",
     ]
+
+
+def test_the_hole_of_a_bracket_is_not_that_of_the_door() -> None:
+    bracket = mount("bracket", mount_kind="bracket", inner="140 mm caliper", thickness="1 mm caliper")
+    through_it = measured("m", reading("cut-out", "132 ± 1 mm"), mounts=["bracket"])
+    lines = list(known_at(speaker_place_of(book(bracket, through_it), CAR, DOOR)))
+    assert "not known: the hole was never measured (look: caliper across it, 2 min)" in lines
 
 
 def test_what_went_in_and_what_the_car_came_with_is_told(kb: Path) -> None:
