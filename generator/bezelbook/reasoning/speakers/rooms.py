@@ -1,14 +1,14 @@
 """The rooms for a speaker that a place may still have, given its notes: what fits in all of them, and what in none."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import cast
 
 from bezelbook.kinds.note.record import Tried
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.bounds import Constraint, Rise, Search, before_choices, nearest, numbers_of
-from bezelbook.reasoning.extremes import Ends, ends_of
+from bezelbook.reasoning.bounds import Constraint, Rise, nearest, numbers_of
+from bezelbook.reasoning.extremes import Ends
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.room_span import RoomSpan
 from bezelbook.reasoning.speakers.cells import (
@@ -24,6 +24,7 @@ from bezelbook.reasoning.speakers.claims import claim, fit, misfit
 from bezelbook.reasoning.speakers.evidence import SpeakerEvidence, SpeakerStanding, evidence_at
 from bezelbook.reasoning.speakers.needs import SpeakerNeeds, needs_of_note
 from bezelbook.reasoning.speakers.stacks import SpeakerStack
+from bezelbook.reasoning.start import Start, Starts
 
 
 @dataclass(frozen=True)
@@ -55,28 +56,32 @@ class SpeakerRooms:
         keys = frozenset(self._varying)
         return tuple(bound for one in self.notes for bound in claim(self.frame, one, keys))
 
-    def _system(self, extra: Iterable[Constraint], stacks: Iterable[SpeakerStack]) -> list[Constraint]:
-        """What is known and assumed here and these bounds, with the ties between all numbers that occur in them."""
-        constraints = [*self._claims, *self.assumed, *extra]
-        cells = {cast("SpeakerCell", number) for number in numbers_of(constraints) if number is not None}
-        return [*constraints, *self._ties(frozenset(cells), tuple(stacks))]
-
-    def _ties(self, cells: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
-        """What always holds between these numbers, worked out once for each set of them."""
-        found = self._tied.get((cells, stacks))
-        if found is None:
-            seen = (one.stack for one in self.notes if one.stack is not None)
-            every, varying = (*seen, *self.through, *stacks), self._varying.values()
-            found = structure(self.frame.book, set(cells), every, varying, holes_unread=self.by_yes)
-            self._tied[cells, stacks] = found
-        return found
+    @cached_property
+    def _known(self) -> Start:
+        """What the notes say and what is assumed, solved as far as it goes without any question."""
+        return Start((*self._claims, *self.assumed))
 
     @cached_property
-    def _tied(self) -> dict[tuple[frozenset[SpeakerCell], tuple[SpeakerStack, ...]], Sequence[Constraint]]:
-        return {}
+    def _starts(self) -> Starts:
+        return Starts()
 
-    def _consistent(self, extra: Iterable[Constraint], *stacks: SpeakerStack) -> bool:
-        return Search().consistent(self._system(extra, stacks))
+    def _start(self, extra: Sequence[Constraint], *stacks: SpeakerStack) -> Start:
+        """The same with the ties between all numbers that occur there and in these bounds, which are not yet added.
+
+        It is solved once for all bounds on the same numbers.
+        """
+        asked = _cells(extra)
+        return self._starts.of((asked, stacks), lambda: self._known.adding(self._ties(asked, stacks)))
+
+    def _ties(self, asked: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
+        """What always holds between these numbers and those of the notes."""
+        seen = (one.stack for one in self.notes if one.stack is not None)
+        every, varying = (*seen, *self.through, *stacks), self._varying.values()
+        cells = {*_cells(self._claims), *_cells(self.assumed), *asked}
+        return structure(self.frame.book, cells, every, varying, holes_unread=self.by_yes)
+
+    def _consistent(self, extra: Sequence[Constraint], *stacks: SpeakerStack) -> bool:
+        return self._start(extra, *stacks).agrees(extra)
 
     @cached_property
     def possible(self) -> bool:
@@ -95,9 +100,18 @@ class SpeakerRooms:
 
     def spans(self, setting: SpeakerSetting, wanted: Sequence[SpeakerDemand]) -> tuple[RoomSpan, ...]:
         """The room that each demand meets, in nanometres, over every room that agrees with the notes."""
-        named = [Rise(demand.cell, None, 0) for demand in wanted]  # which holds of every room
-        ends = ends_of(before_choices(self._system(named, (setting.stack,))), [demand.cell for demand in wanted])
+        ends = self._ends(tuple(demand.cell for demand in wanted), setting.stack)
         return tuple(_span(ends[demand.cell], demand.shift) for demand in wanted)
+
+    def _ends(self, cells: tuple[SpeakerCell, ...], stack: SpeakerStack) -> Mapping[SpeakerCell, Ends]:
+        if (cells, stack) not in self._found:
+            floors = [Rise(cell, None, 0) for cell in cells]  # which hold of every room
+            self._found[cells, stack] = self._start(floors, stack).ends(cells)
+        return self._found[cells, stack]
+
+    @cached_property
+    def _found(self) -> dict[tuple[tuple[SpeakerCell, ...], SpeakerStack], Mapping[SpeakerCell, Ends]]:
+        return {}
 
     def agreeing(self, notes: Iterable[SpeakerStanding]) -> "SpeakerRooms":
         """The rooms that agree with these notes instead, nothing assumed."""
@@ -135,6 +149,11 @@ def speaker_place_of(book: KnowledgeBase, vehicle: str, place: str) -> SpeakerPl
     car = book.vehicles[vehicle]
     evidence = evidence_at(book, car, place)
     return SpeakerPlace(frame_of(book, car, place, [one.note for one in evidence.standing]), evidence)
+
+
+def _cells(constraints: Iterable[Constraint]) -> frozenset[SpeakerCell]:
+    """Every number that occurs in these bounds; at a place they are all cells."""
+    return frozenset(cast("SpeakerCell", number) for number in numbers_of(constraints) if number is not None)
 
 
 def _span(ends: Ends, shift: int) -> RoomSpan:
