@@ -61,6 +61,7 @@ def test_how_a_number_was_taken_is_told_with_the_other_readings(text: str, told:
 
 def test_a_number_that_may_be_a_depth_or_a_hole_is_asked_about() -> None:
     assert read("143").rival == "143"
+    assert (read("100").rival, read("101").rival) == (None, "101")
     assert read("143 70").took == ["70 was not read as a size"]
 
 
@@ -86,6 +87,13 @@ def test_what_is_no_usual_size_is_in_mm_and_a_depth_is_said_once() -> None:
     assert read("500 deep").took == ["500 read as mm"]
     twice = read("63 deep 143")
     assert (twice.took, twice.rival) == (["63 read as mm", "143 was not read as a size"], None)
+
+
+def test_the_least_and_the_most_that_is_usual_are_usual() -> None:
+    """From 8 to 200 mm of depth: 8 mm is one, and so is 20 cm, and 21 cm is none."""
+    assert read("8 deep").took == ["8 read as mm; cm would be 8 cm depth"]
+    assert read("20 deep").took == ["20 read as mm; cm would be 20 cm depth"]
+    assert read("21 deep").took == ["21 read as mm"]
 
 
 def test_in_behind_a_class_said_in_millimetres_is_only_a_word() -> None:
