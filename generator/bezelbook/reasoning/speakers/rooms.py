@@ -7,7 +7,7 @@ from typing import cast
 
 from bezelbook.kinds.note.record import Tried
 from bezelbook.knowledge_base import KnowledgeBase
-from bezelbook.reasoning.bounds import Constraint, Rise, nearest, numbers_of
+from bezelbook.reasoning.bounds import Constraint, nearest, numbers_of
 from bezelbook.reasoning.extremes import Ends
 from bezelbook.reasoning.maximal import maximal_consistent
 from bezelbook.reasoning.room_span import RoomSpan
@@ -65,12 +65,8 @@ class SpeakerRooms:
     def _starts(self) -> Starts:
         return Starts()
 
-    def _start(self, extra: Sequence[Constraint], *stacks: SpeakerStack) -> Start:
-        """The same with the ties between all numbers that occur there and in these bounds, which are not yet added.
-
-        It is solved once for all bounds on the same numbers.
-        """
-        asked = _cells(extra)
+    def _start(self, asked: frozenset[SpeakerCell], *stacks: SpeakerStack) -> Start:
+        """The same with the ties between all numbers that occur there and these, solved once for all bounds on them."""
         return self._starts.of((asked, stacks), lambda: self._known.adding(self._ties(asked, stacks)))
 
     def _ties(self, asked: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
@@ -81,7 +77,7 @@ class SpeakerRooms:
         return structure(self.frame.book, cells, every, varying, holes_unread=self.by_yes)
 
     def _consistent(self, extra: Sequence[Constraint], *stacks: SpeakerStack) -> bool:
-        return self._start(extra, *stacks).agrees(extra)
+        return self._start(_cells(extra), *stacks).agrees(extra)
 
     @cached_property
     def possible(self) -> bool:
@@ -105,8 +101,7 @@ class SpeakerRooms:
 
     def _ends(self, cells: tuple[SpeakerCell, ...], stack: SpeakerStack) -> Mapping[SpeakerCell, Ends]:
         if (cells, stack) not in self._found:
-            floors = [Rise(cell, None, 0) for cell in cells]  # which hold of every room
-            self._found[cells, stack] = self._start(floors, stack).ends(cells)
+            self._found[cells, stack] = self._start(frozenset(cells), stack).ends(cells)
         return self._found[cells, stack]
 
     @cached_property
