@@ -56,6 +56,8 @@ def test_two_places_alike_on_one_side_are_asked_about_as_places() -> None:
 def test_words_of_an_opening_mean_no_speaker() -> None:
     assert not means_speaker(CAR, found("165 on the shelf"))
     assert means_speaker(CAR, found("165 in the door"))
+    locker = Phrase(("door", "locker"), "place", "locker")
+    assert means_speaker(CAR, found("165 in the door locker", locker)), "it names what is neither, and says door too"
 
 
 def test_every_way_of_saying_a_place_comes_to_one_word() -> None:
