@@ -51,6 +51,21 @@ def test_what_the_figures_are_short_by_does_not_speak_against_what_was_seen_to_g
     assert "but it was" not in found.spot.words("mm")
 
 
+def test_what_a_cone_asks_for_only_while_it_plays_is_said_apart() -> None:
+    """By hand: 20 in front less 10 at rest and 5 when it plays is 5."""
+    plays = speaker(front_height="10 mm caliper", excursion="5 mm caliper")
+    found = ask(book(shop(grille="3 mm"), roomy(), plays))
+    assert found.spot is not None
+    assert found.spot.words("mm") == (
+        "front height: it asks 10 mm (0.39 in), and up to 5 mm (0.20 in) more when it plays, at the grille; "
+        "there is 20 mm (0.79 in) ± 1 mm, so 5 mm (0.20 in) is left; the house wants 3 mm (0.12 in)"
+    )
+    assert found.spot.asks("mm") == "10 mm (0.39 in), and up to 5 mm (0.20 in) more when it plays"
+    tight = ask(book(shop(glass="9 mm"), roomy(), plays)).spot
+    assert tight is not None
+    assert (tight.size, tight.asks("mm")) == ("glass", "60 mm (2.36 in)"), "of the depth it asks for no more"
+
+
 def test_a_no_is_decided_by_what_is_furthest_short() -> None:
     spot = ask(book(roomy(glass="50 ± 1 mm"), speaker(front_height="22 mm caliper"))).spot
     assert spot is not None

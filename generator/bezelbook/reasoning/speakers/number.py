@@ -24,7 +24,10 @@ WHERE: dict[RoomSize, str] = {
 
 @dataclass(frozen=True, slots=True)
 class SpeakerSpot:
-    """A demand with its need and the room there, in nm; `left` is between the middles, `house` is wished for."""
+    """A demand with its need and the room there, in nm; `left` is between the middles, `house` is wished for.
+
+    `further` is the part of what is asked at most that is asked only while it plays.
+    """
 
     need: SpeakerNeed
     size: RoomSize
@@ -33,6 +36,7 @@ class SpeakerSpot:
     room: RoomSpan
     left: int
     house: int
+    further: int = 0
 
     @property
     def sure_gap(self) -> int:
@@ -51,7 +55,8 @@ class SpeakerSpot:
 
     def words(self, first: str, *, went_in: bool = False) -> str:
         """The spot as a sentence, lengths in both units with `first` first; `went_in` when it was seen to go in."""
-        said = f"{self.need}: it asks {self.asks(first)} at {WHERE[self.size]}; {room_words(self.room, first)}"
+        asks = f"{self.asks(first)}," if self.further else self.asks(first)
+        said = f"{self.need}: it asks {asks} at {WHERE[self.size]}; {room_words(self.room, first)}"
         if self.room.most is None or not self.house:
             return said
         if self.left < 0:
@@ -62,7 +67,8 @@ class SpeakerSpot:
 
     def asks(self, first: str) -> str:
         """What is asked, as a person writes it."""
-        return span_words(self.asks_low, self.asks_high, first)
+        playing = f", and up to {show_length(self.further, first)} more when it plays" if self.further else ""
+        return span_words(self.asks_low, self.asks_high - self.further, first) + playing
 
 
 def spots(place: SpeakerPlace, question: SpeakerAsked, setting: SpeakerSetting) -> Iterator[SpeakerSpot]:
@@ -74,7 +80,8 @@ def spots(place: SpeakerPlace, question: SpeakerAsked, setting: SpeakerSetting) 
             asks = needs.spans[demand.need]
             if asks.low is not None and asks.high is not None:
                 left, house = left_over(needs, demand, room), clearance(rooms.frame, needs, demand)
-                yield SpeakerSpot(demand.need, demand.size, asks.low, asks.high, room, left, house)
+                further = (needs.further or 0) if demand.size == "front" else 0
+                yield SpeakerSpot(demand.need, demand.size, asks.low, asks.high, room, left, house, further)
 
 
 def deciding(place: SpeakerPlace, question: SpeakerAsked, verdict: AnswerVerdict) -> SpeakerSpot | None:
