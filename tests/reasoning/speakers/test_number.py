@@ -61,6 +61,10 @@ def test_what_a_cone_asks_for_only_while_it_plays_is_said_apart() -> None:
         "there is 20 mm (0.79 in) ± 1 mm, so 5 mm (0.20 in) is left; the house wants 3 mm (0.12 in)"
     )
     assert found.spot.asks("mm") == "10 mm (0.39 in), and up to 5 mm (0.20 in) more when it plays"
+    assert found.spot.asks("in") == "0.39 in (10 mm), and up to 0.20 in (5 mm) more when it plays"
+    unsaid = ask(book(shop(grille="3 mm"), roomy(), speaker())).spot
+    assert unsaid is not None
+    assert (unsaid.size, unsaid.asks("mm")) == ("front", "10 mm (0.39 in)")
     tight = ask(book(shop(glass="9 mm"), roomy(), plays)).spot
     assert tight is not None
     assert (tight.size, tight.asks("mm")) == ("glass", "60 mm (2.36 in)"), "of the depth it asks for no more"
