@@ -103,6 +103,15 @@ def test_a_speaker_is_named_with_its_number_words_as_digits_too() -> None:
     }
 
 
+def test_a_unit_is_named_with_its_inches_written_in_any_way() -> None:
+    shelf = unit("floater", name="Floating nine inch", also=["9 inch screen"]), unit("other", name="9in screen")
+    found = {" ".join(one.words): one.id for one in vocabulary(book(*shelf)) if one.points == "unit"}
+    floating = {f"floating {inches}" for inches in ("nine inch", "9 inch", "9 in", "9inch", "9in", '9"')}
+    assert {words for words, id_ in found.items() if id_ == "floater"} >= floating
+    # What a record says itself comes first.
+    assert (found["9 inch screen"], found["9in screen"]) == ("floater", "other")
+
+
 def test_a_nickname_comes_before_number_words_as_digits() -> None:
     shelf = speaker("a", "Flat one", also=["slim 6.5"]), speaker("b", "Slim six and a half")
     assert [one.id for one in vocabulary(book(*shelf)) if one.words == ("slim", "6.5")] == ["a"]

@@ -7,6 +7,7 @@ from typing import Literal
 
 from bezelbook.kinds.vehicle.record import PlaceKind, Vehicle
 from bezelbook.knowledge_base import KnowledgeBase
+from bezelbook.reasoning.inches_said import other_inches
 from bezelbook.reasoning.size_classes import NUMBER_WORDS, size_class
 
 Points = Literal["vehicle", "unit", "speaker", "mount", "place", "split"]
@@ -111,6 +112,7 @@ def _phrases(book: KnowledgeBase) -> Iterator[tuple[int, Phrase]]:
     for unit in book.head_units.values():
         for rank, words in _ranked(unit.id, unit.name, unit.also):
             yield rank, Phrase(words, "unit", unit.id)
+            yield from ((3, Phrase(other, "unit", unit.id)) for other in other_inches(words))
     for speaker in book.speakers.values():
         for rank, words in _ranked(speaker.id, speaker.name, speaker.also):
             yield rank, Phrase(words, "speaker", speaker.id)
