@@ -57,7 +57,7 @@ class SpeakerRooms:
         return tuple(bound for one in self.notes for bound in claim(self.frame, one, keys))
 
     @cached_property
-    def _known(self) -> Start:
+    def _begun(self) -> Start:
         """What the notes say and what is assumed, solved as far as it goes without any question."""
         return Start((*self._claims, *self.assumed))
 
@@ -67,7 +67,7 @@ class SpeakerRooms:
 
     def _start(self, asked: frozenset[SpeakerCell], *stacks: SpeakerStack) -> Start:
         """The same with the ties between all numbers that occur there and these, solved once for all bounds on them."""
-        return self._starts.of((asked, stacks), lambda: self._known.adding(self._ties(asked, stacks)))
+        return self._starts.of((asked, stacks), lambda: self._begun.adding(self._ties(asked, stacks)))
 
     def _ties(self, asked: frozenset[SpeakerCell], stacks: tuple[SpeakerStack, ...]) -> Sequence[Constraint]:
         """What always holds between these numbers and those of the notes."""
