@@ -152,6 +152,6 @@ def _cells(constraints: Iterable[Constraint]) -> frozenset[SpeakerCell]:
 
 
 def _span(ends: Ends, shift: int) -> RoomSpan:
-    least, most = ends
+    least, most = nearest(ends[0]), ends[1]
     # Through something whose offset nobody knows, nothing at all is known.
-    return RoomSpan(nearest(least) + shift if nearest(least) else 0, None if most is None else nearest(most) + shift)
+    return RoomSpan(least + shift if least else 0, None if most is None else nearest(most) + shift)
